@@ -1,0 +1,86 @@
+// Problems as data: a code, a place and the facts; the words and the mends are made from the facts in one table a stage.
+import type { Span } from './span.ts';
+
+export type Severity = 'error' | 'warning' | 'note';
+
+/** Replace the text at `at` (in the problem's own text) by `text`. */
+export interface Edit {
+  readonly at: Span;
+  readonly text: string;
+}
+
+/** A change that would mend the problem, offered as a quick fix. `title` says what it does, in the imperative. */
+export interface Mend {
+  readonly title: string;
+  readonly edits: readonly Edit[];
+}
+
+/** Another place that belongs to a problem, such as a first definition. `cell` is the block's number in the sheet, absent for the same block. */
+export interface Place {
+  readonly at: Span;
+  readonly label: string;
+  readonly cell?: number;
+}
+
+/**
+ * Something wrong, doubtful or worth knowing at one place of a text.
+ * `facts` are what a machine may want of it; `message` is one or two plain sentences without a final full stop.
+ */
+export interface Problem {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly at: Span;
+  readonly message: string;
+  readonly facts: Readonly<Record<string, unknown>>;
+  readonly mends: readonly Mend[];
+  readonly places: readonly Place[];
+}
+
+/** How one kind of problem is worded and mended. */
+export interface ProblemKind<Facts> {
+  readonly severity: Severity;
+  readonly words: (facts: Facts) => string;
+  readonly mends?: (facts: Facts, at: Span) => readonly Mend[];
+}
+
+/** Declares one kind of problem; the facts' type is taken from the words. */
+export function kind<Facts extends object>(
+  severity: Severity,
+  words: (facts: Facts) => string,
+  mends?: (facts: Facts, at: Span) => readonly Mend[],
+): ProblemKind<Facts> {
+  return mends ? { severity, words, mends } : { severity, words };
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: the facts of each kind differ; each entry is typed where it is declared.
+type Table = Readonly<Record<string, ProblemKind<any>>>;
+type FactsOf<K> = K extends ProblemKind<infer Facts> ? Facts : never;
+
+/** A maker of problems from a table whose keys are the codes. */
+export type ProblemMaker<T extends Table> = <C extends keyof T & string>(
+  code: C,
+  at: Span,
+  facts: FactsOf<T[C]>,
+  places?: readonly Place[],
+) => Problem;
+
+/** Makes problems of the kinds in `table`. */
+export function problemMaker<T extends Table>(table: T): ProblemMaker<T> {
+  return (code, at, facts, places = []) => {
+    const entry = table[code]!;
+    return {
+      code,
+      severity: entry.severity,
+      at,
+      message: entry.words(facts),
+      facts: facts as Readonly<Record<string, unknown>>,
+      mends: entry.mends?.(facts, at) ?? [],
+      places,
+    };
+  };
+}
+
+/** The mend that replaces the problem's own place. */
+export function replace(title: string, at: Span, text: string): Mend {
+  return { title, edits: [{ at, text }] };
+}
