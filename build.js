@@ -14,7 +14,8 @@ const editor = { ...shared, entryPoints: ['src/editor/extension.ts'], format: 'c
 
 await Promise.all([
   build({ ...editor, outfile: 'dist/extension.cjs', platform: 'node' }),
-  build({ ...editor, outfile: 'dist/browser/extension.cjs', platform: 'browser' }),
+  // The browser host takes `extension.cjs` for CommonJS, and then loads `extension.cjs.js`: it adds the suffix to every path without it.
+  build({ ...editor, outfile: 'dist/browser/extension.cjs.js', platform: 'browser' }),
   build({ ...shared, entryPoints: ['src/renderer/renderer.ts'], outfile: 'dist/renderer.js', format: 'esm', platform: 'browser' }),
   build({
     ...shared,

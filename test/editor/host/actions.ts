@@ -1,0 +1,122 @@
+// What a user does at the screen, carried out by Playwright on the page that shows the editor.
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import type { Frame, Locator, Page } from 'playwright-core';
+import type { AccessibilityFault, Action, Focused, Target } from './protocol.ts';
+
+const patience = 10_000;
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Does one action and returns what the user then knows. Throws what went wrong, in words for the test's report. */
+export function act(page: Page, artifacts: string, action: Action): Promise<unknown> {
+  switch (action.do) {
+    case 'press':
+      return page.keyboard.press(action.keys);
+    case 'type':
+      return page.keyboard.type(action.text);
+    case 'click':
+      return found(page, action.target).then((element) => element.click({ timeout: patience }));
+    case 'hover':
+      return found(page, action.target).then((element) => element.hover({ timeout: patience }));
+    case 'see':
+      return found(page, action.target).then(() => undefined);
+    case 'miss':
+      return gone(page, action.target);
+    case 'read':
+      return found(page, action.target).then((element) => element.innerText());
+    case 'markup':
+      return found(page, action.target).then((element) => element.evaluate((node) => node.outerHTML));
+    case 'texts':
+      return visible(page, action.target).then((elements) => Promise.all(elements.map((element) => element.innerText())));
+    case 'focused':
+      return focused(page);
+    case 'check accessibility':
+      return accessibility(page, action.target);
+    case 'resize':
+      return page.setViewportSize({ width: action.width, height: action.height });
+    case 'screenshot':
+      return page.screenshot({ path: path.join(artifacts, `${action.name}.png`), animations: 'disabled' }).then(() => undefined);
+    case 'print':
+      return Promise.resolve(console.log(...action.values));
+  }
+}
+
+/** The frames of a place: the page itself, or the notebook outputs of the editors now in view. */
+async function frames(page: Page, place: Target['in']): Promise<Frame[]> {
+  if (place === 'workbench') return [page.mainFrame()];
+  const shown = await Promise.all(page.frames().map(async (frame) => (await inView(page, frame)) && frame));
+  return shown.filter((frame) => frame !== false);
+}
+
+/** A webview is a frame in a frame; the editor hides the outer one when another editor is in front. */
+async function inView(page: Page, frame: Frame): Promise<boolean> {
+  const outer = frame.parentFrame();
+  if (!outer || outer.parentFrame() !== page.mainFrame()) return false;
+  try {
+    return await (await outer.frameElement()).isVisible();
+  } catch {
+    return false; // the frame went away while we asked
+  }
+}
+
+/** All visible matches at this moment. */
+async function visible(page: Page, target: Target): Promise<Locator[]> {
+  const matches: Locator[] = [];
+  for (const frame of await frames(page, target.in)) {
+    try {
+      for (const element of await frame.locator(target.selector).all()) if (await element.isVisible()) matches.push(element);
+    } catch (error) {
+      if (!frame.isDetached()) throw error;
+    }
+  }
+  return matches;
+}
+
+async function found(page: Page, target: Target): Promise<Locator> {
+  const first = await settled(async () => (await visible(page, target))[0]);
+  if (first) return first;
+  const there = await Promise.all((await frames(page, target.in)).map((frame) => frame.locator('body').innerText()));
+  throw new Error(`Nothing visible in the ${target.in} matches ${target.selector}. There is:\n${there.join('\n---\n').slice(0, 4000)}`);
+}
+
+async function gone(page: Page, target: Target): Promise<void> {
+  const absent = await settled(async () => (await visible(page, target)).length === 0 || undefined);
+  if (!absent) throw new Error(`${target.selector} is still visible in the ${target.in}.`);
+}
+
+/** Asks until there is an answer or the user's patience ends. */
+async function settled<T>(ask: () => Promise<T | undefined>): Promise<T | undefined> {
+  const end = Date.now() + patience;
+  for (;;) {
+    const answer = await ask();
+    if (answer !== undefined || Date.now() > end) return answer;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
+
+async function focused(page: Page): Promise<Focused> {
+  for (const frame of await frames(page, 'outputs')) {
+    const inside = await frame.evaluate(describeFocus);
+    if (inside) return { place: 'outputs', ...inside };
+  }
+  return { place: 'workbench', ...(await page.evaluate(describeFocus))! };
+}
+
+function describeFocus(): Omit<Focused, 'place'> | undefined {
+  const element = document.activeElement;
+  if (!document.hasFocus() || !element || element === document.body) return undefined;
+  const label = element.getAttribute('aria-label') ?? (element as HTMLElement).innerText ?? '';
+  return { tag: element.tagName.toLowerCase(), role: element.getAttribute('role'), label: label.trim() };
+}
+
+async function accessibility(page: Page, target: Target): Promise<AccessibilityFault[]> {
+  const element = await (await found(page, target)).elementHandle();
+  const frame = await element!.ownerFrame();
+  await frame!.evaluate(axe);
+  return frame!.evaluate(async (context) => {
+    const { axe } = window as unknown as { axe: typeof import('axe-core') };
+    const { violations } = await axe.run(context as Element, { resultTypes: ['violations'] });
+    return violations.map(({ id, help, nodes }) => ({ rule: id, help, places: nodes.map((node) => node.html) }));
+  }, element);
+}

@@ -1,0 +1,13 @@
+// The extension starts, in either kind of extension host.
+import { strict as assert } from 'node:assert';
+import * as vscode from 'vscode';
+import { screenshot } from '../support/ui.ts';
+
+describe('the extension', () => {
+  it('is there', async () => {
+    const extension = vscode.extensions.getExtension('ampwright.ampwright');
+    assert.ok(extension);
+    await extension.activate();
+    await screenshot('started');
+  });
+});

@@ -1,0 +1,60 @@
+// The user's hands and eyes, for tests that run inside the editor: keys, mouse, what is on the screen, pictures of it.
+import * as vscode from 'vscode';
+import { type AccessibilityFault, type Action, type Answer, addressSetting, type Focused, type Target } from '../host/protocol.ts';
+
+const address = (): string | undefined => vscode.workspace.getConfiguration().get<string>(addressSetting);
+
+/** Whether someone sits at this editor; a desktop editor runs the tests without one. */
+export const available = (): boolean => address() !== undefined;
+
+async function user(action: Action): Promise<unknown> {
+  const response = await fetch(address()!, { method: 'POST', body: JSON.stringify(action) });
+  const answer = (await response.json()) as Answer;
+  if ('error' in answer) throw new Error(answer.error);
+  return answer.value;
+}
+
+const inOutputs = (selector: string): Target => ({ in: 'outputs', selector });
+const inWorkbench = (selector: string): Target => ({ in: 'workbench', selector });
+export const target = { outputs: inOutputs, workbench: inWorkbench };
+
+/** Presses a key or chord, as `Control+S`, wherever the focus is. */
+export const press = async (keys: string): Promise<void> => void (await user({ do: 'press', keys }));
+export const typeText = async (text: string): Promise<void> => void (await user({ do: 'type', text }));
+export const click = async (target: Target): Promise<void> => void (await user({ do: 'click', target }));
+export const hover = async (target: Target): Promise<void> => void (await user({ do: 'hover', target }));
+/** Waits until something matches and is visible; `miss` waits until nothing does. */
+export const see = async (target: Target): Promise<void> => void (await user({ do: 'see', target }));
+export const miss = async (target: Target): Promise<void> => void (await user({ do: 'miss', target }));
+/** The text of the first match, once there is one. */
+export const read = async (target: Target): Promise<string> => (await user({ do: 'read', target })) as string;
+export const markup = async (target: Target): Promise<string> => (await user({ do: 'markup', target })) as string;
+/** The texts of all visible matches at this moment, which may be none. */
+export const texts = async (target: Target): Promise<string[]> => (await user({ do: 'texts', target })) as string[];
+/** All that the outputs of the notebook in front show. */
+export const webviewText = (): Promise<string> => read(inOutputs('body'));
+export const focused = async (): Promise<Focused> => (await user({ do: 'focused' })) as Focused;
+export const accessibilityFaults = async (target: Target): Promise<AccessibilityFault[]> =>
+  (await user({ do: 'check accessibility', target })) as AccessibilityFault[];
+export const resize = async (width: number, height: number): Promise<void> => void (await user({ do: 'resize', width, height }));
+/** A picture of the whole window, `test-artifacts/HOST/NAME.png`. */
+export const screenshot = async (name: string): Promise<void> => void (await user({ do: 'screenshot', name }));
+
+/** Prints a line on the runner's standard output, formatted as `console.log` does. */
+export const print = async (...values: unknown[]): Promise<void> => void (await user({ do: 'print', values }));
+
+const themes = {
+  light: ['Default Light Modern', '.monaco-workbench.vs'],
+  dark: ['Default Dark Modern', '.monaco-workbench.vs-dark'],
+  'high contrast': ['Default High Contrast', '.monaco-workbench.hc-black'],
+  'high contrast light': ['Default High Contrast Light', '.monaco-workbench.hc-light'],
+} as const;
+
+/** Switches the colour theme and waits until the window shows it. */
+export async function theme(name: keyof typeof themes): Promise<void> {
+  const [label, shown] = themes[name];
+  await vscode.workspace.getConfiguration('workbench').update('colorTheme', label, vscode.ConfigurationTarget.Global);
+  await see(inWorkbench(shown));
+}
+
+export type { AccessibilityFault, Focused, Target };
