@@ -36,10 +36,10 @@ module.exports = {
     ...direction,
     {
       name: 'no-cycle',
-      comment: 'Files that import each other, by type alone too, cannot be read one after the other.',
+      comment: 'Files whose code imports each other load in an order that nobody chose. Types of one folder may refer to each other.',
       severity: 'error',
       from: {},
-      to: { circular: true },
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
     },
     {
       name: 'vscode-in-editor-only',

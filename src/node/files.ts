@@ -1,0 +1,74 @@
+// The files that a sheet may read: what it uses and its CSV tables, inside the workspace and nowhere else.
+import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
+
+/** Largest file that a sheet may read, in bytes. */
+export const LARGEST_FILE = 64 * 1024 * 1024;
+
+/** The text of a file, or why it is not given: a plain clause that follows its path. */
+export type FileAnswer = string | { readonly refused: string };
+
+/** Reads files for the sheet at `sheetPath`; paths are relative to its folder. Links and `..` that lead out of the workspace are refused. */
+export function workspaceFiles(sheetPath: string, workspace: string = workspaceOf(sheetPath)): { read(path: string): FileAnswer } {
+  const folder = dirname(realpathSync(sheetPath));
+  const root = realpathSync(workspace);
+  return {
+    read(path) {
+      if (path === '' || path.includes('\0')) return { refused: 'is no path' };
+      if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return { refused: 'is an address; a sheet reads files of its workspace only' };
+      if (isAbsolute(path) || path.includes('\\')) return { refused: 'must be relative to the sheet, written with /' };
+      const wanted = resolve(folder, path);
+      // Looked at before the disk is: whether a file exists outside the workspace is nobody's business.
+      if (!isInside(root, wanted)) return { refused: `lies outside the workspace ${workspace}` };
+      try {
+        const real = realpathSync(wanted);
+        if (!isInside(root, real)) return { refused: `leads out of the workspace ${workspace}` };
+        const what = statSync(real);
+        if (!what.isFile()) return { refused: what.isDirectory() ? 'is a folder' : 'is no regular file' };
+        if (what.size > LARGEST_FILE) return { refused: `has more than ${LARGEST_FILE / 1024 / 1024} MiB` };
+        return decode(readFileSync(real));
+      } catch (error) {
+        return { refused: reason(error as NodeJS.ErrnoException) };
+      }
+    },
+  };
+}
+
+/** The workspace of a sheet: the nearest folder above it that holds `.git`; else the current folder if the sheet is in it; else its own folder. */
+export function workspaceOf(sheetPath: string): string {
+  const folder = dirname(realpathSync(sheetPath));
+  for (let at = folder; ; at = dirname(at)) {
+    if (existsSync(join(at, '.git'))) return at;
+    if (at === dirname(at)) break;
+  }
+  const current = realpathSync(process.cwd());
+  return isInside(current, folder) ? current : folder;
+}
+
+function isInside(root: string, path: string): boolean {
+  const way = relative(root, path);
+  return way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way);
+}
+
+function decode(bytes: Uint8Array): FileAnswer {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return { refused: 'is not UTF-8 text' };
+  }
+}
+
+function reason(error: NodeJS.ErrnoException): string {
+  switch (error.code) {
+    case 'ENOENT':
+    case 'ENOTDIR':
+      return 'does not exist';
+    case 'EACCES':
+    case 'EPERM':
+      return 'may not be read';
+    case 'ELOOP':
+      return 'is a circle of symbolic links';
+    default:
+      return `cannot be read (${error.code ?? error.message})`;
+  }
+}

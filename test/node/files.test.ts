@@ -1,0 +1,58 @@
+// What a sheet may read.
+import assert from 'node:assert/strict';
+import { mkdirSync, symlinkSync } from 'node:fs';
+import { workspaceFiles, workspaceOf } from '../../src/node/files.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+describe('the files that a sheet may read', () => {
+  const folder = temporaryFolder();
+  beforeEach(() => {
+    mkdirSync(folder.at('work/.git'), { recursive: true });
+    folder.write('work/sheets/a.ampwright.md', '');
+    folder.write('work/sheets/motors.csv', 'type,P / kW\n');
+    folder.write('work/standard.ampwright.md', 'standard');
+    folder.write('work/bytes.csv', Uint8Array.of(0xff, 0xfe));
+    folder.write('work/bom.csv', '\ufefftype');
+    folder.write('secret.txt', 'secret');
+    symlinkSync('../../secret.txt', folder.at('work/sheets/secret.csv'));
+    symlinkSync('../..', folder.at('work/sheets/out'));
+    symlinkSync('../standard.ampwright.md', folder.at('work/sheets/inside.ampwright.md'));
+    symlinkSync('loop.csv', folder.at('work/sheets/loop.csv'));
+  });
+
+  const check = (path: string, expected: string | { refused: string }) =>
+    it(`${JSON.stringify(path)}: ${typeof expected === 'string' ? 'read' : expected.refused}`, () => {
+      const answer = workspaceFiles(folder.at('work/sheets/a.ampwright.md')).read(path);
+      const shown = typeof answer === 'string' ? answer : { refused: answer.refused.replaceAll(folder.path, '') };
+      assert.deepEqual(shown, expected);
+    });
+
+  check('motors.csv', 'type,P / kW\n');
+  check('../standard.ampwright.md', 'standard');
+  check('inside.ampwright.md', 'standard');
+  check('../bom.csv', 'type');
+  check('missing.csv', { refused: 'does not exist' });
+  check('motors.csv/x', { refused: 'does not exist' });
+  check('..', { refused: 'is a folder' });
+  check('../bytes.csv', { refused: 'is not UTF-8 text' });
+  check('loop.csv', { refused: 'is a circle of symbolic links' });
+  check('../../secret.txt', { refused: 'lies outside the workspace /work' });
+  check('../../nothing.txt', { refused: 'lies outside the workspace /work' });
+  check('secret.csv', { refused: 'leads out of the workspace /work' });
+  check('out/secret.txt', { refused: 'leads out of the workspace /work' });
+  check('/etc/hostname', { refused: 'must be relative to the sheet, written with /' });
+  check('..\\standard.ampwright.md', { refused: 'must be relative to the sheet, written with /' });
+  check('https://example.org/motors.csv', { refused: 'is an address; a sheet reads files of its workspace only' });
+  check('', { refused: 'is no path' });
+  check('a\0b', { refused: 'is no path' });
+
+  describe('the workspace', () => {
+    it('is the nearest folder above that holds .git', () =>
+      assert.equal(workspaceOf(folder.at('work/sheets/a.ampwright.md')), folder.at('work')));
+
+    it('is the own folder of a sheet that lies in none', () => {
+      folder.write('alone/b.ampwright.md', '');
+      assert.equal(workspaceOf(folder.at('alone/b.ampwright.md')), folder.at('alone'));
+    });
+  });
+});
