@@ -1,5 +1,5 @@
 // Dimensions: exponents of the seven SI base quantities, and beside them the three counts of rotation (grammar R1 to R3).
-import { add, equal, type Rational, times, ZERO } from './rational.ts';
+import { add, equal, MAX_DENOMINATOR, type Rational, times, ZERO } from './rational.ts';
 
 /** Order of the exponents: length, mass, time, current, temperature, amount, light; then the counts rad, cycle, turn. */
 export const BASES = ['m', 'kg', 's', 'A', 'K', 'mol', 'cd', 'rad', 'cycle', 'turn'] as const;
@@ -43,13 +43,15 @@ export function base(name: Base): Dimension {
 /** The dimension of plain numbers, without counts. */
 export const PLAIN: Dimension = dimension(BASES.map(() => ZERO));
 
+// Keyed by both ids in one number: exact up to 2^26 dimensions, more than fit in memory.
+const ID_RANGE = 2 ** 26;
 const products = new Map<number, Dimension>();
 
 /** The dimension of a product. */
 export function multiply(a: Dimension, b: Dimension): Dimension {
   if (b === PLAIN) return a;
   if (a === PLAIN) return b;
-  const key = a.id * 0x100000 + b.id;
+  const key = a.id * ID_RANGE + b.id;
   const known = products.get(key);
   if (known) return known;
   const made = dimension(a.exponents.map((e, i) => add(e, b.exponents[i]!)));
@@ -71,4 +73,15 @@ export function raise(a: Dimension, power: Rational): Dimension {
 /** Whether the SI part is nothing but a power of time, the plain number included: there rotation counts matter (R1). */
 export function isRate(a: Dimension): boolean {
   return a.si.exponents.every((e, i) => i === 2 || e.num === 0);
+}
+
+/** The greatest whole exponent that a dimension may have: no quantity of the trade comes near it. */
+export const MAX_EXPONENT = 60;
+
+/**
+ * Whether all exponents have denominators up to 60 (T6) and stay within reach. Whoever multiplies, divides or raises checks
+ * this after each step and reports it: then no sum of exponents ever leaves the range of exact fractions.
+ */
+export function hasAllowedExponents(a: Dimension): boolean {
+  return a.exponents.every((e) => e.den <= MAX_DENOMINATOR && Math.abs(e.num) <= MAX_EXPONENT * e.den);
 }

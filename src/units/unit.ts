@@ -1,5 +1,5 @@
 // Units as the notation has them: a product of powers of catalogue symbols, with its size and its spelling.
-import type { Dimension } from './dimension.ts';
+import { type Dimension, PLAIN } from './dimension.ts';
 import type { Rational } from './rational.ts';
 
 /** Active, apparent or reactive power (grammar W1). */
@@ -47,3 +47,15 @@ export interface Unit {
   /** The kind of power of a bare `W`, `VA`, `var` … unit, else null. */
   readonly power: PowerKind | null;
 }
+
+/** The plain number: no parts, dimension without exponents. */
+export const PLAIN_UNIT: Unit = {
+  text: '',
+  parts: [],
+  dimension: PLAIN,
+  factor: 1,
+  decimal: 0,
+  offset: 0,
+  point: false,
+  power: null,
+};
