@@ -1,0 +1,53 @@
+// The two streams of the program, and their colours.
+import { WriteStream } from 'node:tty';
+
+export type Style = 'bold' | 'dim' | 'red' | 'green' | 'yellow' | 'blue';
+
+/** Puts a style around a text, or nothing where the stream gets no colour. */
+export type Paint = (style: Style, text: string) => string;
+
+export interface Stream {
+  readonly paint: Paint;
+  /** Writes a line. */
+  readonly line: (text?: string) => void;
+  /** Writes as it stands. */
+  readonly write: (text: string) => void;
+  /** Columns to fill at most. */
+  readonly width: number;
+}
+
+/** Human output goes to `out`, diagnostics and progress to `err`. */
+export interface Terminal {
+  readonly out: Stream;
+  readonly err: Stream;
+}
+
+const CODES: Readonly<Record<Style, readonly [on: number, off: number]>> = {
+  bold: [1, 22],
+  dim: [2, 22],
+  red: [31, 39],
+  green: [32, 39],
+  yellow: [33, 39],
+  blue: [34, 39],
+};
+
+export const plain: Paint = (_, text) => text;
+
+export const coloured: Paint = (style, text) => `\u001b[${CODES[style][0]}m${text}\u001b[${CODES[style][1]}m`;
+
+/** Colour is for terminals that have it, unless `NO_COLOR` is set (Node's tty knows that variable and `TERM=dumb`). */
+function stream(target: NodeJS.WriteStream): Stream {
+  const isTerminal = target instanceof WriteStream;
+  const write = (text: string) => void target.write(text);
+  return {
+    paint: isTerminal && target.hasColors() ? coloured : plain,
+    line: (text = '') => write(`${text}\n`),
+    write,
+    width: isTerminal ? Math.max(40, target.columns) : 120,
+  };
+}
+
+/** The terminal of this process. */
+export function terminal(): Terminal {
+  return { out: stream(process.stdout), err: stream(process.stderr) };
+}
