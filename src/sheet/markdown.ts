@@ -1,0 +1,48 @@
+// The block structure of Markdown text, from markdown-it: what stands on which lines.
+import MarkdownIt from 'markdown-it';
+
+/** One block: lines `from` up to, not including, `to`, counted from 0 in the text. */
+export interface Block {
+  readonly kind: string;
+  /** 0 at the margin; more inside lists and quotes. */
+  readonly level: number;
+  readonly from: number;
+  readonly to: number;
+  /** Info string of a fence. */
+  readonly info: string;
+  /** The characters of a fence. */
+  readonly markup: string;
+  /** What a paragraph or a heading holds, without its indentation and quote marks; empty for other kinds. */
+  readonly content: string;
+}
+
+// HTML is on so that fences inside comments are seen for what they are; nothing here is ever rendered.
+const markdown = new MarkdownIt('commonmark', { html: true }).enable('table');
+markdown.core.ruler.enableOnly(['normalize', 'block']);
+
+const KINDS: Readonly<Record<string, string>> = {
+  paragraph_open: 'paragraph',
+  heading_open: 'heading',
+  table_open: 'table',
+  fence: 'fence',
+  html_block: 'html',
+  hr: 'rule',
+  code_block: 'indented code',
+  bullet_list_open: 'list',
+  ordered_list_open: 'list',
+  blockquote_open: 'quote',
+};
+
+/** The blocks of the text that start a construct, in order; those inside lists and quotes follow the one that holds them. */
+export function readBlocks(text: string): readonly Block[] {
+  const blocks: Block[] = [];
+  const tokens = markdown.parse(text, {});
+  for (const [i, token] of tokens.entries()) {
+    const kind = KINDS[token.type];
+    if (kind === undefined || !token.map) continue;
+    const inline = kind === 'paragraph' || kind === 'heading' ? tokens[i + 1] : undefined;
+    const [from, to] = token.map;
+    blocks.push({ kind, level: token.level, from, to, info: token.info.trim(), markup: token.markup, content: inline?.content ?? '' });
+  }
+  return blocks;
+}
