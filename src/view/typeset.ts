@@ -1,0 +1,72 @@
+// Pieces of a formula while it is being set: what they hold, how tightly they bind, and where a line may break.
+import { type ElementNode, element, type ViewNode } from './node.ts';
+
+/** How tightly an expression binds (grammar P1); what binds less than its place asks for gets parentheses. */
+export const LEVEL = { whole: 0, or: 1, and: 2, not: 3, comparison: 4, sum: 5, product: 6, sign: 7, power: 8, atom: 9 } as const;
+
+/** A piece of a formula. */
+export interface Typeset {
+  /** The formula in parts; a line may break between two of them. */
+  readonly parts: readonly (readonly ViewNode[])[];
+  readonly level: number;
+  /** Whether it begins with a minus sign. */
+  readonly negative: boolean;
+  /** How it stands in a product: a `digit` or a `letter` needs no multiplication sign before a letter, a `word` needs one. */
+  readonly shape: 'digit' | 'letter' | 'word';
+}
+
+/** A piece in one part. */
+export function piece(nodes: readonly ViewNode[], level: number, shape: Typeset['shape'] = 'word', negative = false): Typeset {
+  return { parts: [nodes], level, negative, shape };
+}
+
+/** All nodes of a piece in one line. */
+export function nodesOf(typeset: Typeset): readonly ViewNode[] {
+  return typeset.parts.length === 1 ? typeset.parts[0]! : typeset.parts.flat();
+}
+
+/** The nodes of a piece as one node. */
+export function oneNode(typeset: Typeset): ViewNode {
+  return grouped(nodesOf(typeset));
+}
+
+export function grouped(nodes: readonly ViewNode[]): ViewNode {
+  return nodes.length === 1 ? nodes[0]! : element('mrow', {}, ...nodes);
+}
+
+/** The piece, in parentheses where it binds less tightly than `level` or has a minus sign where none may stand. */
+export function bound(typeset: Typeset, level: number, minusAllowed = true): Typeset {
+  return typeset.level < level || (typeset.negative && !minusAllowed) ? parenthesised(typeset) : typeset;
+}
+
+export function parenthesised(typeset: Typeset): Typeset {
+  return piece([element('mrow', {}, open('('), ...nodesOf(typeset), close(')'))], LEVEL.atom);
+}
+
+/** The parts of a piece with nodes before the first. */
+export function led(nodes: readonly ViewNode[], parts: Typeset['parts']): Typeset['parts'] {
+  return [[...nodes, ...(parts[0] ?? [])], ...parts.slice(1)];
+}
+
+/** Parts with nodes behind the last. */
+export function followed(parts: Typeset['parts'], nodes: readonly ViewNode[]): Typeset['parts'] {
+  return [...parts.slice(0, -1), [...(parts.at(-1) ?? []), ...nodes]];
+}
+
+/** An operator between two operands; the form is said, since at the start of a part it would be taken for a sign. */
+export function infix(sign: string): ElementNode {
+  return element('mo', { form: 'infix' }, sign);
+}
+
+export function open(bracket: string): ElementNode {
+  return element('mo', { form: 'prefix' }, bracket);
+}
+
+export function close(bracket: string): ElementNode {
+  return element('mo', { form: 'postfix' }, bracket);
+}
+
+/** Words in a formula; blanks at the ends are kept. */
+export function words(text: string): ElementNode {
+  return element('mtext', {}, text.replace(/^ | $/g, '\u00A0'));
+}
