@@ -1,6 +1,7 @@
 // The files that a sheet may read: what it uses and its CSV tables, inside the workspace and nowhere else.
 import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
+import { decodeSheet } from '../sheet/decode.ts';
 
 /** Largest file that a sheet may read, in bytes. */
 export const LARGEST_FILE = 64 * 1024 * 1024;
@@ -51,11 +52,8 @@ function isInside(root: string, path: string): boolean {
 }
 
 function decode(bytes: Uint8Array): FileAnswer {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return { refused: 'is not UTF-8 text' };
-  }
+  const text = decodeSheet(bytes);
+  return typeof text === 'string' ? text.replace(/^\ufeff/, '') : { refused: `cannot be read: ${text.refused}` };
 }
 
 function reason(error: NodeJS.ErrnoException): string {

@@ -34,7 +34,7 @@ describe('the files that a sheet may read', () => {
   check('missing.csv', { refused: 'does not exist' });
   check('motors.csv/x', { refused: 'does not exist' });
   check('..', { refused: 'is a folder' });
-  check('../bytes.csv', { refused: 'is not UTF-8 text' });
+  check('../bytes.csv', { refused: 'cannot be read: the file is UTF-16; save it as UTF-8 first' });
   check('loop.csv', { refused: 'is a circle of symbolic links' });
   check('../../secret.txt', { refused: 'lies outside the workspace /work' });
   check('../../nothing.txt', { refused: 'lies outside the workspace /work' });

@@ -1,0 +1,79 @@
+// Reads a sheet from the disk, evaluates it, and makes its problems ready for printing.
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { workspaceFiles } from '../node/files.ts';
+import { evaluateSheet, type SheetEvaluation, type SheetFiles, type SheetProblem } from '../run/evaluate.ts';
+import { decodeSheet } from '../sheet/decode.ts';
+import { calcCells } from '../sheet/sheet.ts';
+import type { Place } from '../text/problem.ts';
+import type { Span } from '../text/span.ts';
+import { type Diagnostic, inOrder, printDiagnostic, type Source, source } from './diagnostics.ts';
+import type { Stream } from './terminal.ts';
+
+/** A sheet of the disk with its answer. */
+export interface LoadedSheet {
+  /** As given on the command line. */
+  readonly path: string;
+  /** The file as it was read, for finding out whether it has been changed since. */
+  readonly bytes: Uint8Array;
+  readonly evaluation: SheetEvaluation;
+  readonly diagnostics: readonly Diagnostic[];
+  /** Whether the sheet has errors. */
+  readonly failed: boolean;
+}
+
+/** A file that can't be taken as a sheet; `message` says why and names it. */
+export class NotASheet extends Error {}
+
+/** Reads and evaluates the sheet at `path`. Throws what the disk throws, and `NotASheet` where the file is no text. */
+export function loadSheet(path: string): LoadedSheet {
+  const bytes = readFileSync(path);
+  const text = decodeSheet(bytes);
+  if (typeof text !== 'string') throw new NotASheet(`${path}: ${text.refused}`);
+  const files = workspaceFiles(path);
+  const evaluation = evaluateSheet(text, files);
+  const sources = sourcesOf(path, text, files);
+  const diagnostics = inOrder(evaluation.problems.map((found) => diagnostic(found, evaluation, sources)));
+  return { path, bytes, evaluation, diagnostics, failed: diagnostics.some((d) => d.severity === 'error') };
+}
+
+/** Prints diagnostics, each with a blank line behind it. */
+export function report(diagnostics: readonly Diagnostic[], stream: Stream): void {
+  for (const one of diagnostics) stream.line(`${printDiagnostic(one, stream.paint, stream.width)}\n`);
+}
+
+type Sources = (path: string | undefined) => Source;
+
+/** The texts that problems point into: the sheet's own, and those of the files that it uses. */
+function sourcesOf(path: string, text: string, files: SheetFiles): Sources {
+  const own = source(path, text);
+  const others = new Map<string, Source>();
+  return (used) => {
+    if (used === undefined) return own;
+    const known = others.get(used);
+    if (known) return known;
+    const answer = files.read(used);
+    const made = source(join(dirname(path), used), typeof answer === 'string' ? answer : '');
+    others.set(used, made);
+    return made;
+  };
+}
+
+function diagnostic({ problem, at, path }: SheetProblem, evaluation: SheetEvaluation, sources: Sources): Diagnostic {
+  const cells = path === undefined ? calcCells(evaluation.sheet) : [];
+  const own = cells.find(({ code }) => code.start <= at.start && at.start <= code.end);
+  /** Places of a problem in a calc block are in a block's code. */
+  const inFile = (place: Place): Span => {
+    const start = (place.cell === undefined ? own : cells[place.cell])?.code.start ?? 0;
+    return { start: start + place.at.start, end: start + place.at.end };
+  };
+  return {
+    source: sources(path),
+    at,
+    severity: problem.severity,
+    code: problem.code,
+    message: problem.message,
+    mends: problem.mends.map((mend) => mend.title),
+    places: problem.places.map((place) => ({ source: sources(path), at: inFile(place), label: place.label })),
+  };
+}
