@@ -6,10 +6,11 @@ import { add, ONE, type Rational, rational, times, toNumber, ZERO } from './rati
 import { unitOf } from './read-unit.ts';
 import type { UnitPart } from './unit.ts';
 
-const SI_BASES: readonly Base[] = ['m', 'kg', 's', 'A', 'K', 'mol', 'cd'];
-/** Names for a dimension of their own, and, the first row only, to build products with. The order settles ties. */
+/** In the order in which products are written: `kg·m²`, `A·s`, `m²·K/W`. */
+const SI_BASES: readonly Base[] = ['kg', 'A', 'mol', 'cd', 'm', 's', 'K'];
+/** Named units that products are built with, and those that are shown alone only. The order settles ties. */
 const IN_PRODUCTS = ['W', 'V', 'ohm', 'J', 'N', 'Pa', 'H', 'F', 'S'];
-const ALONE = ['C', 'Wb', 'T', 'lx'];
+const ALONE = ['C', 'Wb', 'T'];
 
 /** Products that the trade writes in another way than the shortest one. */
 const FIXED = new Map(['A²·s', 'J/(kg·K)'].map((text) => [unitOf(text).dimension, unitOf(text).parts]));
@@ -34,7 +35,7 @@ export function displayForm(dimension: Dimension): readonly UnitPart[] {
 
 function rateForm(dimension: Dimension): readonly UnitPart[] {
   const { rad, cycle, turn } = dimension;
-  const time = dimension.exponents[BASES.indexOf('s')]!;
+  const time = exponentOf(dimension, 's');
   if (rad.num !== 0) {
     const against = (count: Rational): Rational => (count.num * rad.num < 0 ? count : ZERO);
     return parts([
@@ -71,6 +72,7 @@ function shortest(dimension: Dimension): readonly UnitPart[] {
     for (const [i, exponent] of symbol.dimension.exponents.entries()) {
       if (exponent.num === 0 || dimension.exponents[i]!.num === 0) continue;
       const power = times(dimension.exponents[i]!, rational(exponent.den, exponent.num)!);
+      if (power.den > dimension.exponents[i]!.den) continue;
       const next = candidate(dimension, name, power);
       if (next.parts.length > 1 && ALONE.includes(name)) continue;
       if (next.cost < best.cost) best = next;
@@ -81,13 +83,17 @@ function shortest(dimension: Dimension): readonly UnitPart[] {
 
 function candidate(dimension: Dimension, name: string | null, power: Rational): { parts: readonly UnitPart[]; cost: number } {
   const rest = name ? divide(dimension, raise(findSymbol(name)!.dimension, power)) : dimension;
-  const powers = SI_BASES.map((base, i): [string, Rational] => [base, rest.exponents[i]!]);
+  const powers = SI_BASES.map((base): [string, Rational] => [base, exponentOf(rest, base)]);
   const used = powers.filter(([, p]) => p.num !== 0);
-  const strange = used.filter(([base]) => dimension.exponents[BASES.indexOf(base as Base)]!.num === 0);
   const named: [string, Rational][] = name ? [[name, power]] : [];
   const cost = [...named, ...used].reduce((sum, [, p]) => sum + 1 + Math.abs(toNumber(p)), 0);
-  // A base that the dimension does not hold (J/kg for a speed squared) reads worse than a longer product; so does 1/ohm than S.
-  return { parts: parts([...named, ...used]), cost: cost + 3 * strange.length + (power.num < 0 ? 0.5 : 0) };
+  // Mass where the dimension holds none (J/kg for a speed squared) reads worse than a longer product; so does 1/ohm than S.
+  const strange = exponentOf(dimension, 'kg').num === 0 && exponentOf(rest, 'kg').num !== 0;
+  return { parts: parts([...named, ...used]), cost: cost + (strange ? 3 : 0) + (power.num < 0 ? 0.5 : 0) };
+}
+
+function exponentOf(dimension: Dimension, base: Base): Rational {
+  return dimension.exponents[BASES.indexOf(base)]!;
 }
 
 function parts(powers: readonly (readonly [string, Rational])[]): readonly UnitPart[] {

@@ -5,6 +5,8 @@ const LARGE = 1e7;
 const SMALL = 1e-4;
 // What toFixed and toExponential can give.
 const MOST_DIGITS = 100;
+// Digits of a value that mean anything, however small its uncertainty.
+const EXACT_DIGITS = 17;
 
 /** A value and its expanded uncertainty as text. */
 export interface UncertainText {
@@ -28,7 +30,8 @@ export function numberText(value: number, digits: number): string {
 export function uncertainText(value: number, U: number): UncertainText {
   if (!(U > 0) || !Number.isFinite(U) || !Number.isFinite(value)) return { value: shortest(value), U: '0' };
   const place = exponentIn(U.toExponential(1)) - 1;
-  return { value: atPlace(value, place), U: atPlace(U, place) };
+  const finest = value === 0 ? place : exponentIn(value.toExponential()) - EXACT_DIGITS + 1;
+  return { value: atPlace(value, Math.max(place, finest)), U: atPlace(U, place) };
 }
 
 /** A margin as a fraction of its limit, in percent to two significant digits: 0.1399 is `14`. */

@@ -86,12 +86,17 @@ export function unitOf(text: string): Unit {
 /** What may stand behind the solidus: one power, or a product of powers in parentheses. */
 function readDivisor(text: string, at: number): Factors | null {
   if (text.charAt(at) !== '(') return divided(readPower(text, at));
-  let product = readPower(text, at + 1);
-  while (product && isTimes(text.charAt(product.end))) {
-    const next = readPower(text, product.end + 1);
-    product = next && { parts: [...product.parts, ...next.parts], end: next.end, faults: [...product.faults, ...next.faults] };
-  }
-  return product && text.charAt(product.end) === ')' ? divided({ ...product, end: product.end + 1 }) : null;
+  const parts: UnitPart[] = [];
+  const faults: UnitFault[] = [];
+  let end = at;
+  do {
+    const next = readPower(text, end + 1);
+    if (!next) return null;
+    parts.push(...next.parts);
+    faults.push(...next.faults);
+    end = next.end;
+  } while (isTimes(text.charAt(end)));
+  return text.charAt(end) === ')' ? divided({ parts, end: end + 1, faults }) : null;
 }
 
 function divided(factors: Factors | null): Factors | null {

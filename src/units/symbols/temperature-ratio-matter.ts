@@ -3,7 +3,6 @@ import { PLAIN } from '../dimension.ts';
 import { type Definition, of, SI_BROCHURE, SP_811 } from './definition.ts';
 
 const temperature = of({ K: 1 });
-const light = of({ cd: 1 });
 const pureNumbers = `${SI_BROCHURE}, 5.4.7`;
 
 export const TEMPERATURE_RATIO_MATTER: readonly Definition[] = [
@@ -30,7 +29,5 @@ export const TEMPERATURE_RATIO_MATTER: readonly Definition[] = [
   { symbol: '%', name: 'percent', dimension: PLAIN, size: '0.01', source: pureNumbers },
   { symbol: 'ppm', name: 'part per million', dimension: PLAIN, size: '0.000001', source: pureNumbers },
   { symbol: 'mol', name: 'mole', dimension: of({ mol: 1 }), prefixes: 'k m µ n', source: `${SI_BROCHURE}, Table 2` },
-  { symbol: 'cd', name: 'candela', dimension: light, prefixes: 'k m', source: `${SI_BROCHURE}, Table 2` },
-  { symbol: 'lm', name: 'lumen', dimension: light, prefixes: 'k m', source: `${SI_BROCHURE}, Table 4` },
-  { symbol: 'lx', name: 'lux', dimension: of({ cd: 1, m: -2 }), prefixes: 'k m', source: `${SI_BROCHURE}, Table 4` },
+  { symbol: 'cd', name: 'candela', dimension: of({ cd: 1 }), prefixes: 'k m', source: `${SI_BROCHURE}, Table 2` },
 ];
