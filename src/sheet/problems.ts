@@ -1,7 +1,7 @@
 // The problems of a sheet's file, with their words. Places are in the file.
 import { kind, problemMaker, replace } from '../text/problem.ts';
 
-/** Problems of the file's structure; front matter and tables have tables of their own. */
+/** Problems of the file's structure. */
 export const sheetProblem = problemMaker({
   'block not at margin': kind<object>(
     'warning',
@@ -51,5 +51,26 @@ export const sheetProblem = problemMaker({
   'front matter not closed': kind<object>(
     'error',
     () => 'the front matter opens here with `---` but no later line `---` closes it, so it is read as prose',
+  ),
+});
+
+/** Problems of the front matter. */
+export const frontMatterProblem = problemMaker({
+  'front matter syntax': kind<{ key: string | null; because: string }>(
+    'error',
+    (f) => `${f.key ? `\`${f.key}\`` : 'this'} is no valid YAML: ${f.because}`,
+  ),
+  'front matter line': kind<object>('error', () => 'the front matter holds lines `key: value`; this is none'),
+  'front matter key twice': kind<{ key: string }>('error', (f) => `\`${f.key}\` stands in the front matter twice; the first one counts`),
+  'front matter key unknown': kind<{ key: string; near: readonly string[] }>(
+    'warning',
+    (f) =>
+      `\`${f.key}\` means nothing to Ampwright and is kept as it is${f.near.length > 0 ? `; did you mean \`${f.near.join('`, `')}\`?` : ''}`,
+    (f, at) => f.near.map((name) => replace(`Write \`${name}\``, at, name)),
+  ),
+  'front matter value': kind<{ key: string; wanted: string }>('error', (f) => `\`${f.key}\` ${f.wanted}`),
+  'front matter reference': kind<object>(
+    'error',
+    () => 'YAML anchors and aliases (`&a`, `*a`) are not read here; write the value out, or in quotes if it begins so',
   ),
 });
