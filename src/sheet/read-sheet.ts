@@ -3,11 +3,12 @@ import type { Problem } from '../text/problem.ts';
 import { span } from '../text/span.ts';
 import { type FileLines, fileLines, lineEndFrom } from './file-lines.ts';
 import { readFrontMatter } from './front-matter.ts';
+import { frontMatterCode, frontMatterEnd, isDashes } from './front-matter-lines.ts';
 import { type Block, readBlocks } from './markdown.ts';
 import { sheetProblem } from './problems.ts';
 import { readProseValues } from './prose-values.ts';
 import { closesResults, opensResults, readResults } from './results-block.ts';
-import { cutSegments, frontMatterEnd, resultsFrom, type Segment, type Segments } from './segments.ts';
+import { cutSegments, resultsFrom, type Segment, type Segments } from './segments.ts';
 import type { Sheet, SheetCell } from './sheet.ts';
 import { readTables } from './tables.ts';
 
@@ -15,7 +16,8 @@ import { readTables } from './tables.ts';
 export function readSheet(text: string): Sheet {
   const problems: Problem[] = [];
   const lines = fileLines(text);
-  const first = frontMatterEnd(lines, problems);
+  const first = frontMatterEnd(lines);
+  if (first === 0 && isDashes(lines, 0)) problems.push(sheetProblem('front matter not closed', lines.between(0, 1), {}));
   const body = text.slice(lines.start(first));
   const blocks = readBlocks(body).map((block) => ({ ...block, from: block.from + first, to: block.to + first }));
   const cut = cutSegments(lines, blocks, first, problems);
@@ -57,7 +59,7 @@ function makeCells(lines: FileLines, segments: readonly Segment[], problems: Pro
     const base = { index, at: span(start, end), raw: text.slice(start, end), after };
     if (segment.kind === 'prose') cells.push({ ...base, kind: 'prose', text: base.raw, conflict: segment.conflict });
     else if (segment.kind === 'front matter') {
-      const code = lines.between(segment.from + 1, segment.to - 1);
+      const code = frontMatterCode(lines, segment.to);
       cells.push({ ...base, kind: 'front matter', code, text: text.slice(code.start, code.end) });
     } else cells.push({ ...base, ...calcPart(lines, segment, end, problems), kind: 'calc', number: number++ });
   }

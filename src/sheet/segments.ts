@@ -28,18 +28,6 @@ export interface Segments {
   readonly conflictLines: ReadonlySet<number>;
 }
 
-/** The line behind the front matter's closing `---`, 0 where the file has none. */
-export function frontMatterEnd(lines: FileLines, problems: Problem[]): number {
-  if (!isDashes(lines.line(0))) return 0;
-  for (let i = 1; i < lines.count; i++) if (isDashes(lines.line(i))) return i + 1;
-  problems.push(sheetProblem('front matter not closed', lines.between(0, 1), {}));
-  return 0;
-}
-
-function isDashes(line: string): boolean {
-  return /^---[ \t]*$/.test(line);
-}
-
 /** Cuts the lines at the given blocks, whose lines are counted in the file; `first` is the line behind the front matter. */
 export function cutSegments(lines: FileLines, blocks: readonly Block[], first: number, problems: Problem[]): Segments {
   const conflicts = findConflicts(lines);
