@@ -1,0 +1,32 @@
+// Words: names, reserved words, and `pi` (L9, L12, K1).
+import { span } from '../../text/span.ts';
+import { nameSpelling, wordEnd } from '../name.ts';
+import { lexingProblem } from '../problems/lexing.ts';
+import { RESERVED, type ReservedWord } from '../token.ts';
+import { takePi } from './quantities.ts';
+import { type Scan, take } from './scan.ts';
+import { mixedScripts } from './scripts.ts';
+
+const RESERVED_WORDS: ReadonlySet<string> = new Set(RESERVED);
+
+export function isReserved(word: string): word is ReservedWord {
+  return RESERVED_WORDS.has(word);
+}
+
+export function readWord(scan: Scan): boolean {
+  const end = wordEnd(scan.text, scan.at);
+  if (end === scan.at) return false;
+  const written = scan.text.slice(scan.at, end);
+  const at = span(scan.at, end);
+  const spelling = nameSpelling(written);
+  const plain = spelling.normalize('NFKC');
+  if (plain !== spelling) scan.problems.push(lexingProblem('look-alike', at, { found: `\`${written}\``, meant: plain }));
+  const mixed = plain === spelling ? mixedScripts(written.normalize('NFC')) : null;
+  if (mixed !== null) scan.problems.push(lexingProblem('mixed-scripts', at, { name: written, ...mixed }));
+  const last = scan.tokens.at(-1);
+  const column = last?.kind === 'punctuation' && last.mark === '.';
+  if (!column && plain === 'pi') return takePi(scan, end);
+  if (!column && isReserved(plain)) take(scan, end, { kind: 'word', word: plain });
+  else take(scan, end, { kind: 'name', name: plain });
+  return true;
+}

@@ -1,0 +1,99 @@
+// Entries, computed columns and functions: `name: unit = expression`.
+import type { ComputedColumn, DateLiteral, Entry, Expression, FunctionDefinition, Identifier, Parameter } from '../ast.ts';
+import { syntaxProblem } from '../problems/syntax.ts';
+import { clauses, once } from './clauses.ts';
+import { type Cursor, isMark, peek, previous, report, skipInBracket, spanFrom, takeContextual, takeMark, textOf } from './cursor.ts';
+import { expression } from './expressions.ts';
+import { columnHere, dateHere, nameHere } from './missing.ts';
+import { typeHere } from './types.ts';
+
+export function entry(c: Cursor): Entry {
+  const name = nameHere(c, 'A name');
+  const type = typeHere(c);
+  equals(c, name);
+  const value = expression(c);
+  onlyInputs(c, value);
+  let reading: Entry['reading'] = null;
+  const by = (): void => {
+    const first = c.at++;
+    const instrument = nameHere(c, 'The name of an instrument');
+    const on: DateLiteral | null = takeContextual(c, 'on') ? dateHere(c) : null;
+    once(c, '`by`', c.tokens[first]!.at, reading?.at ?? null);
+    reading ??= { at: spanFrom(c, first), instrument, on };
+  };
+  const found = clauses(c, { statement: 'an entry', own: { by } });
+  return { kind: 'entry', at: whole(c), name, type, value, reading, clauses: found, broken: c.failed };
+}
+
+export function column(c: Cursor): ComputedColumn {
+  const table = nameHere(c, 'The name of a table');
+  c.at++;
+  const name = columnHere(c);
+  const type = typeHere(c);
+  equals(c, name);
+  const value = expression(c);
+  noUncertain(c);
+  const found = clauses(c, { statement: 'a computed column' });
+  return { kind: 'column', at: whole(c), table, column: name, type, value, clauses: found, broken: c.failed };
+}
+
+export function functionDefinition(c: Cursor): FunctionDefinition {
+  const name = nameHere(c, 'A name');
+  c.at++;
+  const parameters: Parameter[] = [];
+  if (!isMark(c, ')')) {
+    do parameters.push(parameter(c));
+    while (takeMark(c, ','));
+  }
+  if (!isMark(c, ')')) {
+    if (c.at < c.end) report(c, () => syntaxProblem('unexpected', peek(c)!.at, { found: textOf(c, peek(c)!.at) }));
+    while (c.at < c.end && !isMark(c, ')')) {
+      c.at++;
+      skipInBracket(c);
+    }
+  }
+  takeMark(c, ')');
+  const result = typeHere(c);
+  equals(c, name);
+  const body = expression(c);
+  noUncertain(c);
+  const found = clauses(c, { statement: 'a function', common: ['from', 'because', 'with', 'needs'] });
+  return { kind: 'function', at: whole(c), name, parameters, result, body, clauses: found, broken: c.failed };
+}
+
+function parameter(c: Cursor): Parameter {
+  const first = c.at;
+  const name = nameHere(c, 'A parameter');
+  const type = typeHere(c, true);
+  return { at: spanFrom(c, first), name, type };
+}
+
+function equals(c: Cursor, name: Identifier): void {
+  if (takeMark(c, '=')) return;
+  report(c, () => syntaxProblem('missing-equals', (peek(c) ?? previous(c)).at, { name: name.name }));
+  while (c.at < c.end && !isMark(c, '=')) c.at++;
+  takeMark(c, '=');
+}
+
+/** `±` and `readings` stand only where an input does: a whole right side, or the elements of a list that is one (L10). */
+function onlyInputs(c: Cursor, value: Expression): void {
+  const literals = value.kind === 'list' && value.items.every((item) => LITERALS.has(item.kind)) ? value.items : [value];
+  const inputs: ReadonlySet<Expression> = new Set(literals);
+  for (const node of c.uncertain) {
+    if (!inputs.has(node)) report(c, () => syntaxProblem('uncertain-needs-name', node.at, {}));
+  }
+  c.uncertain.length = 0;
+}
+
+const LITERALS: ReadonlySet<string> = new Set(['quantity', 'readings', 'date', 'text', 'yesno']);
+
+/** Nowhere but in an entry does an input stand. */
+export function noUncertain(c: Cursor): void {
+  for (const node of c.uncertain) report(c, () => syntaxProblem('uncertain-needs-name', node.at, {}));
+  c.uncertain.length = 0;
+}
+
+/** From the first to the last token of the statement. */
+export function whole(c: Cursor) {
+  return { start: c.tokens[c.start]!.at.start, end: c.tokens[c.end - 1]!.at.end };
+}

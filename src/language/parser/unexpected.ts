@@ -1,0 +1,69 @@
+// What is said where a value is complete and something follows that is neither operator nor clause (#1, #10).
+import { cover, type Span, span } from '../../text/span.ts';
+import { parseUnit } from '../../units/read-unit.ts';
+import { suggestUnits } from '../../units/suggest-unit.ts';
+import { syntaxProblem } from '../problems/syntax.ts';
+import type { Token } from '../token.ts';
+import { type Cursor, isContextual, isMark, isOperator, peek, previous, report, textOf } from './cursor.ts';
+import { isNumeric } from './literals.ts';
+
+/** Reports the token at the cursor, which can't follow the value before it; of two values side by side the second is read. */
+export function valueBehindValue(c: Cursor): void {
+  const token = peek(c);
+  if (token === undefined || c.failed) return;
+  const left = previous(c);
+  if (token.kind === 'plusminus') report(c, () => syntaxProblem('limits-behind-value', token.at, {}));
+  else if (isMark(c, ',')) report(c, () => syntaxProblem('list-without-brackets', token.at, {}));
+  else if (isMark(c, '[') && !isNumeric(left)) report(c, () => syntaxProblem('list-index', token.at, {}));
+  else if (isMark(c, '(') && isNumeric(left) && isContextual(c, 'k', 1)) report(c, () => syntaxProblem('coverage-alone', token.at, {}));
+  else if (beginsValue(c)) sideBySide(c, left, token);
+  else report(c, () => syntaxProblem('unexpected', token.at, { found: textOf(c, token.at) }));
+}
+
+function beginsValue(c: Cursor): boolean {
+  const token = peek(c)!;
+  if (token.kind === 'punctuation') return isMark(c, '(') || isMark(c, '[');
+  if (token.kind === 'operator') return isOperator(c, '√');
+  if (token.kind === 'word') return ['row', 'yes', 'no', 'the', 'if', 'least', 'greatest', 'first'].includes(token.word);
+  return !['plusminus', 'superscript', 'unit', 'error'].includes(token.kind);
+}
+
+/** Two values with nothing between them. The right one is read, so that the mend holds the whole of it. */
+function sideBySide(c: Cursor, left: Token, right: Token): void {
+  c.failed = true;
+  c.grammar.primary(c);
+  c.failed = false;
+  const whole = span(right.at.start, Math.max(right.at.end, previous(c).at.end));
+  report(c, () => describe(c, left, right, whole));
+}
+
+function describe(c: Cursor, left: Token, right: Token, whole: Span) {
+  const [leftText, rightText] = [textOf(c, left.at), textOf(c, right.at)];
+  const product = `${leftText} * ${textOf(c, whole)}`;
+  const at = cover(left.at, whole);
+  if (right.kind !== 'name' || !isNumeric(left)) {
+    const joined = left.kind === 'name' && right.kind === 'name' ? `${leftText}_${rightText}` : null;
+    return syntaxProblem('missing-operator', at, { product, other: joined });
+  }
+  const unit = isUnit(rightText);
+  if (left.kind === 'quantity') {
+    if (!unit || left.text === 'pi' || left.unit.text.includes('/')) return syntaxProblem('missing-operator', at, { product, other: null });
+    return syntaxProblem('space-in-unit', cover(left.at, right.at), { joined: `${leftText}·${rightText}` });
+  }
+  if (left.text === 'pi')
+    return unit ? syntaxProblem('unit-behind-pi', at, { product }) : syntaxProblem('missing-operator', at, { product, other: null });
+  if (unit) return syntaxProblem('no-unit-here', at, { unit: rightText, product });
+  const near = nearUnits(rightText);
+  if (near.length === 0) return syntaxProblem('missing-operator', at, { product, other: null });
+  return syntaxProblem('unknown-unit', at, { unit: rightText, near, product, unitAt: right.at });
+}
+
+/** Whether the word as it stands is a unit of the catalogue. */
+export function isUnit(word: string): boolean {
+  return parseUnit(word) !== null;
+}
+
+/** Units that a word was likely meant for; a word with `_` was meant for a name. */
+export function nearUnits(word: string): readonly string[] {
+  return word.includes('_') || word.length > 24 ? [] : suggestUnits(word);
+}

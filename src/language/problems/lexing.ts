@@ -1,0 +1,110 @@
+// What can be wrong with the characters of a calc block: the words and the mends of the lexer's problems.
+import { kind, problemMaker, replace } from '../../text/problem.ts';
+import type { Span } from '../../text/span.ts';
+
+/** Several readings of one place, each offered as a mend: the title and the text that would stand there. */
+function readings(...offers: readonly (readonly [text: string | null, as: string])[]) {
+  return (at: Span) => offers.flatMap(([text, as]) => (text === null ? [] : [replace(`Write \`${text}\`${as}`, at, text)]));
+}
+
+const LEXING = {
+  'comma-in-number': kind(
+    'error',
+    (_: { decimal: string | null; joined: string | null; separated: string }) =>
+      'A comma between two digits: the decimal sign is a point; put a space behind a comma that separates values',
+    (f, at) => readings([f.decimal, ''], [f.joined, ', thousands joined'], [f.separated, ', two values'])(at),
+  ),
+  'gap-in-number': kind(
+    'error',
+    (f: { joined: string | null }) =>
+      f.joined === null
+        ? 'Two numbers side by side; an operator or a comma is missing between them'
+        : `A number has no spaces or \`_\` in it; write \`${f.joined}\``,
+    (f, at) => readings([f.joined, ''])(at),
+  ),
+  'leading-zeros': kind(
+    'error',
+    (f: { number: string }) => `A number has no leading zeros; write \`${f.number}\``,
+    (f, at) => readings([f.number, ''])(at),
+  ),
+  'point-without-digits': kind(
+    'error',
+    (f: { number: string | null }) =>
+      f.number === null ? 'A number has one decimal point' : `A decimal point has digits on both sides; write \`${f.number}\``,
+    (f, at) => readings([f.number, ''])(at),
+  ),
+  'number-out-of-range': kind(
+    'error',
+    (f: { number: string }) => `\`${f.number}\` is outside the range of numbers that can be calculated with`,
+  ),
+  'no-such-date': kind('error', (f: { date: string }) => `There is no date ${f.date}`),
+  'date-form': kind(
+    'error',
+    (f: { date: string | null; subtraction: string }) =>
+      `Neither a date nor a subtraction: a date is written ${f.date === null ? 'as in `2026-09-14`' : `\`${f.date}\``}, a subtraction with spaces, \`${f.subtraction}\``,
+    (f, at) => readings([f.date, ', a date'], [f.subtraction, ', a subtraction'])(at),
+  ),
+  'date-with-time': kind(
+    'error',
+    (f: { date: string }) => `A date is a whole day, without a time; write \`${f.date}\``,
+    (f, at) => readings([f.date, ''])(at),
+  ),
+  'unclosed-text': kind(
+    'error',
+    (_: object) => 'This text is not closed: a text ends with `"` on the line where it begins',
+    (_, at) => [{ title: 'Close the text at the end of the line', edits: [{ at: { start: at.end, end: at.end }, text: '"' }] }],
+  ),
+  'text-escape': kind(
+    'error',
+    (f: { escape: string }) => `\`${f.escape}\` has no meaning in a text; a backslash is written \`\\\\\`, a quotation mark \`\\"\``,
+    (f, at) => readings([`\\${f.escape}`, ''])(at),
+  ),
+  'text-too-long': kind('error', (f: { limit: number }) => `A text has at most ${f.limit} characters`),
+  'wrong-quotes': kind(
+    'error',
+    (f: { text: string }) => `A text stands between plain quotation marks; write \`${f.text}\``,
+    (f, at) => readings([f.text, ''])(at),
+  ),
+  'look-alike': kind(
+    'error',
+    (f: { found: string; meant: string }) =>
+      f.meant.trim() === ''
+        ? `${f.found} is no space here; write a plain space`
+        : `${f.found} is not used in the notation; write \`${f.meant}\``,
+    (f, at) => [replace(f.meant.trim() === '' ? 'Write a plain space' : `Write \`${f.meant}\``, at, f.meant)],
+  ),
+  'other-operator': kind(
+    'error',
+    (f: { found: string; meant: string }) => `\`${f.found}\` is no operator of the notation; write \`${f.meant}\``,
+    (f, at) => readings([f.meant, ''])(at),
+  ),
+  'bidi-control': kind(
+    'error',
+    (f: { characters: string }) =>
+      `${f.characters} changes the direction of the text, so that it reads otherwise than it is calculated; remove it`,
+    (_, at) => [replace('Remove it', at, '')],
+  ),
+  'invisible-character': kind(
+    'error',
+    (f: { characters: string }) => `${f.characters} can't be seen; remove it`,
+    (_, at) => [replace('Remove it', at, '')],
+  ),
+  'stray-characters': kind('error', (f: { characters: string }) => `\`${f.characters}\` has no meaning here`),
+  'mixed-scripts': kind(
+    'warning',
+    (f: { name: string; scripts: readonly string[]; latin: string | null }) =>
+      `The name \`${f.name}\` mixes ${f.scripts.join(' and ')} letters, so that it can look like another name`,
+    (f, at) => readings([f.latin, ', all Latin letters'])(at),
+  ),
+  'second-solidus': kind(
+    'error',
+    (f: { forms: readonly string[]; apart: string }) =>
+      `A unit has one \`/\`, with one power or a product in parentheses behind it; write ${f.forms.map((form) => `\`${form}\``).join(' or ')}`,
+    (f, at) => readings(...f.forms.map((form) => [form, ''] as const), [f.apart, ', an operator and a name'])(at),
+  ),
+  'unit-power': kind('error', (f: { power: string }) => `No unit has the power \`${f.power}\``),
+  'unit-size': kind('error', (f: { unit: string }) => `\`${f.unit}\` is outside the range of units that can be calculated with`),
+};
+
+/** Makes the lexer's problems. */
+export const lexingProblem = problemMaker(LEXING);
