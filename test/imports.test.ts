@@ -1,7 +1,7 @@
 // The direction of imports: src/ keeps to it, and each rule finds what it forbids.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 
@@ -27,6 +27,20 @@ function violations(folder: string): string[] {
 describe('imports', () => {
   it('go one way through src/, without cycles, and the core imports neither vscode nor node: modules', () => {
     assert.deepEqual(violations('.'), []);
+  });
+
+  it('give the core no clock, no randomness, no network and no generated code', () => {
+    const core = ['text', 'units', 'language', 'sheet', 'library', 'run', 'review', 'assist', 'view', 'report'];
+    const outside = /\bDate\.now\b|\bnew Date\(\s*\)|\bMath\.random\b|\bperformance\b|\bfetch\(|\beval\(|\bnew Function\b|\bprocess\b/;
+    const found = core
+      .flatMap((name) => readdirSync(join('src', name), { recursive: true, encoding: 'utf8' }).map((file) => join('src', name, file)))
+      .filter((path) => path.endsWith('.ts'))
+      .flatMap((path) => {
+        const code = readFileSync(path, 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*|'(?:[^'\\\n]|\\.)*'/g, '');
+        const hit = outside.exec(code);
+        return hit ? [`${path}: ${hit[0]}`] : [];
+      });
+    assert.deepEqual(found, []);
   });
 
   describe('against the direction are found:', () => {

@@ -1,0 +1,91 @@
+// `ampwright verify PATH…`: evaluates every sheet under the paths and finds what needs a person. The gate for CI.
+import { dirname, join } from 'node:path';
+import { InvalidArgumentError, Option } from 'commander';
+import { daysOf } from '../../language/lexer/dates.ts';
+import { workspaceFiles } from '../../node/files.ts';
+import { findSheets } from '../../node/find-sheets.ts';
+import { notASheet, type Verification, verification, worstLevel } from '../../review/verification.ts';
+import type { Declare } from '../command.ts';
+import { loadSheet } from '../load.ts';
+import { explain } from '../outside.ts';
+import { asJson, asText, type Print } from '../verified.ts';
+
+const FORMATS: Readonly<Record<string, Print>> = { text: asText, json: asJson };
+
+interface Options {
+  readonly format: string;
+  readonly part: Part;
+  readonly on: number;
+  readonly require: readonly string[];
+}
+
+export const verify: Declare = (program, { terminal: { out, err }, end }) => {
+  program
+    .command('verify')
+    .summary('find what needs a person in every sheet under the paths')
+    .description(
+      'Evaluates every sheet under the paths. Finds errors, failed and undecided requirements, concessions that have run out, results and ' +
+        'values in prose that are out of date, inputs without source, overdue instruments, signatures that cover another text. ' +
+        'Exit code 0 where all hold (a `should` that fails is told only), 1 with a finding, 2 with an error.',
+    )
+    .argument('<PATH...>', '*.ampwright.md files, or folders that hold them')
+    .addOption(new Option('--format <FORMAT>', 'the form of the answer').choices(Object.keys(FORMATS)).default('text'))
+    .addOption(
+      new Option('--part <I/N>', 'verify the I-th of N parts of the sheets').argParser(parsePart).default({ index: 1, of: 1 }, '1/1'),
+    )
+    .addOption(new Option('--on <DATE>', 'the day on which concessions count').argParser(parseDay).default(today(), 'today'))
+    .addOption(new Option('--require <ROLE...>', 'roles that must have signed').default([], 'none'))
+    .action(async (paths: readonly string[], options: Options) => {
+      const { sheets, missing } = await findSheets(paths);
+      for (const { path, because } of missing) err.line(`${err.paint('red', 'error:')} ${path}: ${because}`);
+      if (missing.length > 0) end(2);
+      const verified = partOf(sheets, options.part).map((path) => verifyOne(path, options));
+      if (verified.length > 0 || missing.length === 0) FORMATS[options.format]!(verified, options.on, out);
+      for (const worst of verified.map(worstLevel)) if (worst !== null) end(worst === 'error' ? 2 : 1);
+    });
+};
+
+/** A file that can't be read stops none of the others. */
+function verifyOne(path: string, { on, require }: Options): Verification {
+  try {
+    const { evaluation } = loadSheet(path);
+    const files = workspaceFiles(path);
+    const textOf = (used: string) => {
+      const text = files.read(used);
+      return typeof text === 'string' ? text : '';
+    };
+    const { findings, ...rest } = verification(path, { evaluation, on, require }, textOf);
+    return { ...rest, findings: findings.map((f) => ({ ...f, path: f.path === null ? null : join(dirname(path), f.path) })) };
+  } catch (error) {
+    return notASheet(path, explain(error));
+  }
+}
+
+/** The `index`-th of `of` parts, counted from 1. */
+interface Part {
+  readonly index: number;
+  readonly of: number;
+}
+
+/** Every N-th sheet in the order of the paths, so that the parts of all machines together are all sheets. */
+function partOf(sheets: readonly string[], { index, of }: Part): readonly string[] {
+  return sheets.filter((_, i) => i % of === index - 1);
+}
+
+function parsePart(text: string): Part {
+  const [, index, of] = /^(\d{1,6})\/(\d{1,6})$/.exec(text)?.map(Number) ?? [];
+  if (!index || !of || index > of) throw new InvalidArgumentError('write I/N with 1 <= I <= N, such as 2/4.');
+  return { index, of };
+}
+
+function parseDay(text: string): number {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)?.map(Number) ?? [];
+  const days = year === undefined ? null : daysOf(year, month!, day!);
+  if (days === null) throw new InvalidArgumentError('write a day of the calendar as 2026-12-01.');
+  return days;
+}
+
+function today(): number {
+  const now = new Date();
+  return daysOf(now.getFullYear(), now.getMonth() + 1, now.getDate())!;
+}

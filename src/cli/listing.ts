@@ -1,0 +1,161 @@
+// The results of a sheet as aligned lines for a terminal, made of the same view model as the page and the editor's ledger.
+import type { Sheet } from '../sheet/sheet.ts';
+import type { CellView, EntryRow, RequirementRow, RowView, SheetView, SidesView, StatusView, ValueView } from '../view/model.ts';
+import { columns, padRight, visible, wrap } from './columns.ts';
+import type { Stream, Style } from './terminal.ts';
+
+const STATUS_STYLE: Readonly<Record<StatusView, Style>> = { holds: 'green', fails: 'red', undecided: 'yellow', 'not calculated': 'dim' };
+/** Columns of values and notes start here at the latest; a longer name or value pushes its own line. */
+const WIDEST_NAME = 24;
+const WIDEST_VALUE = 36;
+const INDENT = '  ';
+
+/** Prints the title, then every block under its heading: entries in columns, requirements with both sides, the rest in a line each. */
+export function printListing(sheet: Sheet, view: SheetView, stream: Stream): void {
+  const { title, number, revision, status } = sheet.frontMatter;
+  const head = [number, revision === null ? null : `revision ${revision}`, status].filter((part) => part !== null);
+  if (title !== null) stream.line(stream.paint('bold', visible(title)));
+  if (head.length > 0) stream.line(visible(head.join(', ')));
+  const headings = headingsOf(sheet);
+  let above: string | null = title;
+  for (const cell of view.cells) {
+    const lines = cell.rows.flatMap((row) => rowLines(row, widths(cell), stream));
+    if (lines.length === 0) continue;
+    stream.line();
+    const heading = headings.get(cell.cell) ?? null;
+    if (heading !== null && heading !== above) stream.line(stream.paint('bold', visible(heading)));
+    above = heading;
+    for (const line of lines) stream.line(INDENT + line);
+  }
+  stream.line();
+  stream.line(summary(view));
+}
+
+/** How many requirements have which status, in one line. */
+export function summary(view: SheetView): string {
+  const requirements = view.cells.flatMap((cell) => cell.rows).filter((row) => row.kind === 'requirement');
+  if (requirements.length === 0) return 'no requirements';
+  const count = (status: StatusView) => requirements.filter((row) => row.status === status).length;
+  const parts: readonly (readonly [number, string])[] = [
+    [count('holds'), count('holds') === 1 ? 'holds' : 'hold'],
+    [count('fails'), count('fails') === 1 ? 'fails' : 'fail'],
+    [count('undecided'), 'undecided'],
+    [count('not calculated'), 'not calculated'],
+  ];
+  const words = parts.filter(([n]) => n > 0).map(([n, word]) => `${n} ${word}`);
+  return `${requirements.length} ${requirements.length === 1 ? 'requirement' : 'requirements'}: ${words.join(' · ')}`;
+}
+
+interface Widths {
+  readonly name: number;
+  readonly value: number;
+}
+
+/** The columns of a block are as wide as its entries need. */
+function widths(cell: CellView): Widths {
+  const widest = (texts: readonly string[], most: number) => Math.max(0, ...texts.map(columns).filter((width) => width <= most));
+  const entries = cell.rows.filter((row) => row.kind === 'entry');
+  return {
+    name: widest(
+      entries.map((e) => visible(e.name)),
+      WIDEST_NAME,
+    ),
+    value: widest(
+      entries.map((e) => result(e)),
+      WIDEST_VALUE,
+    ),
+  };
+}
+
+function rowLines(row: RowView, widths: Widths, stream: Stream): readonly string[] {
+  switch (row.kind) {
+    case 'entry':
+      return entryLines(row, widths, stream);
+    case 'requirement':
+      return requirementLines(row, stream);
+    case 'column':
+      return [`${row.table}.${row.column}: ${row.missing ?? visible(row.values.map((v) => (v ? whole(v) : '–')).join(', '))}`];
+    case 'tabulation':
+      return [
+        row.missing ?? row.heads.map((h) => h.title).join(', '),
+        ...row.cells.map((cells) => cells.map((c) => c ?? '–').join('  ')),
+      ].map(visible);
+    case 'action':
+      return [visible(['action:', row.text, row.by && `by ${row.by}`, row.due && `due ${row.due}`].filter(Boolean).join(' '))];
+    case 'unreadable':
+      return row.name === null ? [] : [`${visible(row.name)}  ${stream.paint('red', row.missing ?? 'could not be read')}`];
+    case 'curve':
+    case 'function':
+    case 'instrument':
+    case 'use':
+      return [];
+    default:
+      return row satisfies never;
+  }
+}
+
+function entryLines(row: EntryRow, widths: Widths, stream: Stream): readonly string[] {
+  const { paint } = stream;
+  const name = padRight(visible(row.name), widths.name);
+  if (row.value === null) return [`${name}  ${paint('red', visible(row.missing ?? 'no value'))}`];
+  const value = padRight(result(row), widths.value);
+  const indent = ' '.repeat(columns(name) + columns(value) + 4);
+  const lines = wrap(notes(row), Math.max(30, stream.width - indent.length - INDENT.length));
+  const [first, ...rest] = lines.map((line) => paint('dim', line));
+  return [`${name}  ${value}  ${first}`.trimEnd(), ...rest.map((line) => indent + line)];
+}
+
+/** What stands behind a value: its description, its source, remarks. */
+function notes(row: EntryRow): string {
+  const source = row.source && `${row.source.kind} "${row.source.text}"`;
+  return visible([row.description, source, row.reading, row.value?.remark, row.choice && choice(row.choice)].filter(Boolean).join(' · '));
+}
+
+function choice({ rows, ruledOut, ties, undecided }: NonNullable<EntryRow['choice']>): string {
+  const out = ruledOut.filter((part) => part.count > 0).map((part) => `${part.count} by ${part.condition}`);
+  return [`of ${rows} rows${out.length > 0 ? `, ruled out ${out.join(', ')}` : ''}`, ties > 1 && `${ties} rows tie`, undecided]
+    .filter(Boolean)
+    .join(' · ');
+}
+
+function requirementLines(row: RequirementRow, stream: Stream): readonly string[] {
+  const { paint } = stream;
+  const decided = (status: StatusView, sides: SidesView | null) =>
+    `${paint(STATUS_STYLE[status], status)}${sides ? `: ${comparison(sides)}` : row.missing === null ? '' : `: ${visible(row.missing)}`}`;
+  const lines = [visible(`${row.force} ${row.condition.written}`), `  ${decided(row.status, row.sides)}`];
+  if (row.throughout !== null) lines.push(`  ${visible(row.throughout)}`);
+  if (row.forEach !== null) lines.push(`  ${visible(row.forEach)}`);
+  for (const one of row.rows) lines.push(`    ${visible(one.label)} ${decided(one.status, one.sides)}`);
+  if (row.concession) {
+    const { by, until, because } = row.concession;
+    lines.push(`  ${visible(`accepted by "${by}" until ${until} because "${because}"`)}`);
+  }
+  if (row.because !== null)
+    lines.push(...wrap(`because "${visible(row.because)}"`, stream.width - 6).map((line) => `  ${paint('dim', line)}`));
+  return lines;
+}
+
+/** `34.40 A ± 0.69 A ≤ 40 A, 5.60 A (14 %) in hand, U = 0.69 A`. */
+function comparison({ left, relation, right, margin, uncertainty }: SidesView): string {
+  return visible([`${whole(left)} ${relation} ${whole(right)}`, margin, uncertainty].filter(Boolean).join(', '));
+}
+
+function result(row: EntryRow): string {
+  return row.value ? visible(whole(row.value)) : '';
+}
+
+/** `34.40 A ± 0.69 A (k = 2)`; no-break spaces as plain ones, for copying. */
+function whole({ text, plusMinus, coverage }: ValueView): string {
+  return [text, plusMinus, coverage && `(${coverage})`].filter(Boolean).join(' ').replaceAll('\u00a0', ' ');
+}
+
+/** The heading above each calc cell that has one, by number of the cell. */
+function headingsOf(sheet: Sheet): ReadonlyMap<number, string> {
+  const found = new Map<number, string>();
+  let last: string | null = null;
+  for (const cell of sheet.cells) {
+    if (cell.kind === 'prose') last = /^ {0,3}#{1,6}[ \t]+(.+?)(?:[ \t]+#+)?[ \t]*(?:\r|\n|$)/.exec(cell.text)?.[1] ?? last;
+    else if (cell.kind === 'calc' && last !== null) found.set(cell.number, last);
+  }
+  return found;
+}
