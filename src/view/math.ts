@@ -1,13 +1,13 @@
 // An expression as MathML: names typeset, quotients as fractions, parentheses only where reading needs them.
 import type * as ast from '../language/ast.ts';
 import type { Shown } from '../run/result.ts';
-import { joined, negated, product, raised, root, sum } from './arithmetic.ts';
+import { joined, negated, product, raised, root, sum } from './math/arithmetic.ts';
+import { literalNodes, type Numeral, numeral, plusMinusNodes, shownText } from './math/quantity.ts';
+import { type Scope, SYMBOLS } from './math/scope.ts';
+import { isSingleLetter, symbol } from './math/symbol.ts';
+import { bound, close, followed, grouped, infix, LEVEL, led, nodesOf, oneNode, open, piece, type Typeset, words } from './math/typeset.ts';
+import { isWorded, worded } from './math/worded.ts';
 import { element, type ViewNode } from './node.ts';
-import { literalNodes, type Numeral, numeral, plusMinusNodes, shownText } from './quantity.ts';
-import { type Scope, SYMBOLS } from './scope.ts';
-import { isSingleLetter, symbol } from './symbol.ts';
-import { bound, close, followed, grouped, infix, LEVEL, led, nodesOf, oneNode, open, piece, type Typeset, words } from './typeset.ts';
-import { isWorded, worded } from './worded.ts';
 
 /** The expression as `math` elements; a line may break between two of them. */
 export function mathParts(expression: ast.Expression, scope: Scope = SYMBOLS): ViewNode[] {

@@ -1,5 +1,5 @@
 // Sums, products, quotients, powers and roots, made of pieces that are set already.
-import { element, type ViewNode } from './node.ts';
+import { element, type ViewNode } from '../node.ts';
 import { bound, infix, LEVEL, led, nodesOf, oneNode, parenthesised, piece, type Typeset } from './typeset.ts';
 
 /** a + b − c, with a part for each term. */

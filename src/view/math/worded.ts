@@ -1,6 +1,6 @@
 // The parts of the notation that are read as words: if, choices, look-ups, roots.
-import type * as ast from '../language/ast.ts';
-import { element, type ViewNode } from './node.ts';
+import type * as ast from '../../language/ast.ts';
+import { element, type ViewNode } from '../node.ts';
 import { hiding, type Scope, type Setter } from './scope.ts';
 import { symbol } from './symbol.ts';
 import { LEVEL, led, nodesOf, open, piece, type Typeset, words } from './typeset.ts';

@@ -1,5 +1,5 @@
 // How a name is typeset: `I_n` is an I with subscript n, `eta` the Greek letter; several letters in a row stand upright.
-import { type ElementNode, element, type ViewNode } from './node.ts';
+import { type ElementNode, element, type ViewNode } from '../node.ts';
 import { grouped } from './typeset.ts';
 
 // The English names of Greek letters, as the notation spells them, and their letters.

@@ -1,6 +1,6 @@
 // What names stand for while a formula is set: themselves, their values, or the arguments of a call.
-import type { Expression } from '../language/ast.ts';
-import type { Shown } from '../run/result.ts';
+import type { Expression } from '../../language/ast.ts';
+import type { Shown } from '../../run/result.ts';
 import type { Typeset } from './typeset.ts';
 
 /** What a name stands for in a formula: its value, or an expression put in for a parameter. */

@@ -1,13 +1,19 @@
 // Numbers, units and shown values: as MathML, and as the short text that a person reads (`mΩ`, `°C`).
-import type { QuantityLiteral } from '../language/ast.ts';
-import type { Shown } from '../run/result.ts';
-import type { Unit } from '../units/unit.ts';
-import { element, type ViewNode } from './node.ts';
+import type { QuantityLiteral } from '../../language/ast.ts';
+import type { Shown } from '../../run/result.ts';
+import { differenceFromSI } from '../../units/quantity.ts';
+import type { Unit } from '../../units/unit.ts';
+import { element, type ViewNode } from '../node.ts';
 import { grouped } from './typeset.ts';
 
 /** A unit's spelling for reading: letters of the notation that stand for signs become the signs. All of them can be typed as well. */
 export function unitText(unit: Unit | null): string {
   return unit === null ? '' : readable(unit.text);
+}
+
+/** A text of quantities in the notation, such as `3.597 mohm`, for reading. */
+export function readableText(text: string): string {
+  return readable(numberText(text)).replaceAll(' ', '\u00A0');
 }
 
 function readable(text: string): string {
@@ -127,14 +133,13 @@ export function coverageText(k: number, nu: number | null): string {
   return nu === null ? `k = ${factor}` : `k = ${factor}, ν = ${nu}`;
 }
 
-/** A width in coherent SI as a number to two digits in `unit`, with the unit: for shares of an uncertainty and slacks. */
+/** A width in coherent SI as a number to two digits in `unit`, with the unit: for shares of an uncertainty. */
 export function widthText(si: number, unit: Unit | null): string {
-  return quantityText(twoDigits(unit === null ? si : si / unit.factor / 10 ** unit.decimal), unit);
+  return quantityText(twoDigits(differenceFromSI(si, unit)), unit);
 }
 
-/** Two significant digits, without an exponent where the number is of ordinary size. */
-export function twoDigits(value: number): string {
+function twoDigits(value: number): string {
   if (value === 0) return '0';
   const rounded = value.toPrecision(2);
-  return /e/.test(rounded) && Math.abs(value) < 1e7 && Math.abs(value) >= 1e-4 ? String(Number(rounded)) : rounded;
+  return rounded.includes('e') && Math.abs(value) < 1e7 && Math.abs(value) >= 1e-4 ? String(Number(rounded)) : rounded;
 }

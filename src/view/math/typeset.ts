@@ -1,5 +1,5 @@
 // Pieces of a formula while it is being set: what they hold, how tightly they bind, and where a line may break.
-import { type ElementNode, element, type ViewNode } from './node.ts';
+import { type ElementNode, element, type ViewNode } from '../node.ts';
 
 /** How tightly an expression binds (grammar P1); what binds less than its place asks for gets parentheses. */
 export const LEVEL = { whole: 0, or: 1, and: 2, not: 3, comparison: 4, sum: 5, product: 6, sign: 7, power: 8, atom: 9 } as const;

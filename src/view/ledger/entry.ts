@@ -1,0 +1,90 @@
+// The ledger's row for an entry, and for a computed column.
+import type { BudgetView, ChoiceView, ColumnRow, EntryRow } from '../model.ts';
+import { type Child, type ElementNode, element } from '../node.ts';
+import { anchor, cell, formula, formulaCell, head, link, links, putInCell, sourceCell, unfolding, value } from './parts.ts';
+
+export function entryRow(row: EntryRow): ElementNode {
+  const result = row.value ? value(row.value) : [element('span', { class: 'aw-missing' }, row.missing ?? 'not calculated')];
+  const given = row.role === 'input';
+  return element(
+    'tr',
+    { role: 'row', class: `aw-entry aw-${row.role}`, id: anchor(row.name), 'data-key': row.key },
+    head(link(row.name, row.symbol), row),
+    ...(given ? [cell('formula', 'Given as', row.formula ? [formula(row.formula.parts)] : [], 2)] : formulaCells(row)),
+    cell('result', null, [
+      unfolding(row.key, result, [links('Depends on', row.reads), budget(row.budget), links('Used by', row.usedBy)]),
+      row.choice && choice(row.choice),
+    ]),
+    cell('source', 'Source', [...sourceCell(row.source, row.because), row.reading && element('div', { class: 'aw-reading' }, row.reading)]),
+  );
+}
+
+function formulaCells(row: EntryRow): ElementNode[] {
+  if (row.formula === null) return [cell('formula', null, [], 2)];
+  if (row.formula.putIn === null) return [cell('formula', 'Formula', formulaCell(row.formula), 2)];
+  return [cell('formula', 'Formula', formulaCell(row.formula)), cell('putin', 'Values put in', putInCell(row.formula))];
+}
+
+// What ruled the other rows out, a line for each part of the condition.
+function choice(of: ChoiceView): Child {
+  const out = of.ruledOut.filter((r) => r.count > 0);
+  const lines = out.map((r) => element('li', {}, `${r.count} by `, element('code', {}, r.condition)));
+  return element(
+    'div',
+    { class: 'aw-choice' },
+    element('div', {}, `one of ${of.rows} in ${of.table}${of.ties > 1 ? `; ${of.ties} share the best value, the first was taken` : ''}`),
+    lines.length > 0 && element('div', { class: 'aw-label' }, 'Ruled out'),
+    lines.length > 0 && element('ul', {}, ...lines),
+    of.undecided && element('div', { class: 'aw-remark' }, of.undecided),
+  );
+}
+
+function budget(of: readonly BudgetView[]): Child {
+  if (of.length === 0) return null;
+  const rows = of.map((line) =>
+    element(
+      'tr',
+      {},
+      element('th', { scope: 'row' }, link(line.input, line.symbol)),
+      element('td', {}, line.contribution),
+      element('td', {}, share(line.part), ' ', line.share),
+    ),
+  );
+  return element(
+    'table',
+    { class: 'aw-budget' },
+    element('caption', {}, 'Uncertainty budget'),
+    element('thead', {}, element('tr', {}, ...['Input', 'Contribution', 'Share'].map((h) => element('th', { scope: 'col' }, h)))),
+    element('tbody', {}, ...rows),
+  );
+}
+
+function share(part: number): ElementNode {
+  const width = Math.max(1, Math.round(part * 40));
+  return element(
+    'svg',
+    { class: 'aw-share', viewBox: '0 0 40 8', width: 40, height: 8, 'aria-hidden': 'true' },
+    element('rect', { class: 'aw-share-whole', x: 0, y: 0, width: 40, height: 8 }),
+    element('rect', { class: 'aw-share-part', x: 0, y: 0, width, height: 8 }),
+  );
+}
+
+export function columnRow(row: ColumnRow): ElementNode {
+  const count = row.values.length;
+  const items = row.values.map((v) => element('li', {}, v === null ? '–' : value(v)));
+  const summary = row.missing ?? `${count} ${count === 1 ? 'row' : 'rows'}`;
+  return element(
+    'tr',
+    { role: 'row', class: 'aw-entry aw-column', id: anchor(`${row.table}.${row.column}`), 'data-key': row.key },
+    head(link(`${row.table}.${row.column}`, row.symbol), row),
+    cell('formula', 'Formula for each row', formulaCell(row.formula), 2),
+    cell('result', null, [
+      unfolding(
+        row.key,
+        [element('span', { class: row.missing ? 'aw-missing' : 'aw-value' }, summary)],
+        [count > 0 && element('ol', { class: 'aw-values' }, ...items), links('Depends on', row.reads)],
+      ),
+    ]),
+    cell('source', 'Source', sourceCell(row.source, row.because)),
+  );
+}

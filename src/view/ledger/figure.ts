@@ -1,0 +1,63 @@
+// The ledger's rows for curves and tabulations, over all columns.
+import type { CurveRow, TabulationRow } from '../model.ts';
+import { type ElementNode, element } from '../node.ts';
+import { plot, short } from '../plot.ts';
+import { wide } from './parts.ts';
+
+export function curveRow(row: CurveRow): ElementNode {
+  if (row.missing !== null) return wide('curve', element('span', { class: 'aw-missing' }, `Curve ${row.missing}`));
+  return wide(
+    'curve',
+    element(
+      'figure',
+      { class: 'aw-figurebox' },
+      element('div', { class: 'aw-plot-wide' }, plot(row, 640)),
+      element('div', { class: 'aw-plot-narrow' }, plot(row, 320)),
+      row.description && element('figcaption', {}, row.description),
+      element('details', { class: 'aw-details', 'data-key': row.key }, element('summary', {}, 'Data of the curve'), dataTable(row)),
+    ),
+  );
+}
+
+function dataTable(row: CurveRow): ElementNode {
+  const columns = [...row.traces, ...row.limits.filter((l) => l.points.length === row.traces[0]?.points.length)];
+  const heads = [inUnit(row.x.name, row.x.unit), ...columns.map((c) => inUnit(c.label || row.y.title, row.y.unit))];
+  const lines = (row.traces[0]?.points ?? []).map((p, i) => [short(p.x), ...columns.map((c) => number(c.points[i]?.y ?? null))]);
+  return element(
+    'div',
+    { class: 'aw-datascroll', tabindex: 0, role: 'group', 'aria-label': 'Data of the curve' },
+    table(heads, lines, null),
+  );
+}
+
+function number(value: number | null): string {
+  return value === null ? '–' : short(value);
+}
+
+export function tabulationRow(row: TabulationRow): ElementNode {
+  if (row.missing !== null) return wide('tabulation', element('span', { class: 'aw-missing' }, `Tabulation ${row.missing}`));
+  const heads = row.heads.map((h) => inUnit(h.title, h.unit));
+  return wide(
+    'tabulation',
+    table(
+      heads,
+      row.cells.map((line) => line.map((c) => c ?? '–')),
+      row.description,
+    ),
+  );
+}
+
+/** A column's head, `quantity / unit`. */
+function inUnit(title: string, unit: string): string {
+  return unit === '' ? title : `${title} / ${unit.includes('/') ? `(${unit})` : unit}`;
+}
+
+function table(heads: readonly string[], lines: readonly (readonly string[])[], caption: string | null): ElementNode {
+  return element(
+    'table',
+    { class: 'aw-data' },
+    caption && element('caption', {}, caption),
+    element('thead', {}, element('tr', {}, ...heads.map((h) => element('th', { scope: 'col' }, h)))),
+    element('tbody', {}, ...lines.map((cells) => element('tr', {}, ...cells.map((c) => element('td', {}, c))))),
+  );
+}

@@ -1,0 +1,154 @@
+// Parts that several kinds of row share: formulas, values, links, problems.
+import { problemMark } from '../mark.ts';
+import type { FormulaParts, FormulaView, LinkView, ProblemView, RowView, SourceView, ValueView } from '../model.ts';
+import { type Child, type ElementNode, element, type ViewNode } from '../node.ts';
+
+/** How many columns the ledger has: quantity, formula, values put in, result, source. */
+export const COLUMNS = 5;
+
+/** A formula; its line may break between the parts. */
+export function formula(parts: FormulaParts): ElementNode {
+  const widest = Math.max(...parts.map(widthOf));
+  const long = widest > 46 ? ' aw-longest' : widest > 30 ? ' aw-long' : '';
+  const scrolls = widest > 46;
+  const inner = parts.flatMap((part, i) => (i === 0 ? [part] : [element('wbr', {}), part]));
+  return element('div', { class: `aw-math${long}`, ...(scrolls ? { tabindex: 0, role: 'group', 'aria-label': 'formula' } : {}) }, ...inner);
+}
+
+/** About how many letters wide a part of a formula is; a fraction counts its wider half. */
+export function widthOf(node: ViewNode): number {
+  if (typeof node === 'string') return node.length;
+  const widths = node.children.map(widthOf);
+  if (node.tag === 'mfrac' || node.tag === 'mtable') return Math.max(0, ...widths);
+  const sum = widths.reduce((a, b) => a + b, 0);
+  if (node.tag === 'mo') return sum + 1;
+  if (node.tag === 'msub' || node.tag === 'msup' || node.tag === 'msubsup') return widths[0]! + (sum - widths[0]!) * 0.7;
+  return sum;
+}
+
+/** The formula's column: the call as written above the formula behind it, and local definitions below. */
+export function formulaCell(view: FormulaView): Child[] {
+  return [
+    view.call && element('div', { class: 'aw-call' }, formula(view.call)),
+    formula(view.parts),
+    view.where.length > 0 &&
+      element(
+        'div',
+        { class: 'aw-where' },
+        element('span', { class: 'aw-label' }, 'with '),
+        ...view.where.map((local) => equation(local.symbol, local.parts)),
+      ),
+  ];
+}
+
+/** The column of the values put in. */
+export function putInCell(view: FormulaView): Child[] {
+  return [
+    view.putIn && formula(view.putIn),
+    view.where.some((local) => local.putIn) &&
+      element('div', { class: 'aw-where' }, ...view.where.flatMap((local) => (local.putIn ? [equation(local.symbol, local.putIn)] : []))),
+  ];
+}
+
+function equation(symbol: ViewNode, parts: FormulaParts): ElementNode {
+  return formula([element('math', { displaystyle: 'true' }, symbol, element('mo', { form: 'infix' }, '=')), ...parts]);
+}
+
+/** A value with what stands behind its ±. */
+export function value(view: ValueView): Child[] {
+  return [
+    element('span', { class: 'aw-value' }, view.text),
+    view.plusMinus && [' ', element('span', { class: 'aw-plusminus' }, view.plusMinus)],
+    view.coverage && [' ', element('span', { class: 'aw-coverage' }, `(${view.coverage})`.replaceAll(' ', '\u00A0'))],
+    view.remark && element('div', { class: 'aw-remark' }, view.remark),
+  ];
+}
+
+/** A symbol that leads to where its name is defined. */
+export function link(name: string, symbol: ViewNode): ElementNode {
+  return element('a', { class: 'aw-symbol', href: `#${anchor(name)}`, 'data-name': name, 'aria-label': name }, inMath(symbol));
+}
+
+function inMath(symbol: ViewNode): ViewNode {
+  return element('math', {}, symbol);
+}
+
+/** The place of a name's row on a page; the row of a choice for its columns. */
+export function anchor(name: string): string {
+  return `entry-${name}`;
+}
+
+/** A list of names with their values under a heading; nothing where there are none. */
+export function links(heading: string, of: readonly LinkView[]): Child {
+  if (of.length === 0) return null;
+  const items = of.map((l) => element('li', {}, link(l.name, l.symbol), l.value && element('span', { class: 'aw-figure' }, ` ${l.value}`)));
+  return element('div', { class: 'aw-list' }, element('div', { class: 'aw-label' }, heading), element('ul', {}, ...items));
+}
+
+/** What unfolds: a summary in the row, the rest below it. Without a rest it is the summary alone. */
+export function unfolding(key: string, summary: readonly Child[], rest: readonly Child[]): Child {
+  if (rest.every((child) => child === null || child === false)) return element('div', { class: 'aw-plain' }, ...summary);
+  return element(
+    'details',
+    { class: 'aw-details', 'data-key': key },
+    element('summary', {}, ...summary),
+    element('div', { class: 'aw-inside' }, ...rest),
+  );
+}
+
+/** The source's column: kind and text, or what else tells where a row comes from. */
+export function sourceCell(source: SourceView | null, because: string | null): Child[] {
+  return [
+    source &&
+      element('div', {}, element('span', { class: 'aw-kind' }, source.kind), ' ', element('span', { class: 'aw-quote' }, source.text)),
+    because && element('div', { class: 'aw-because' }, because),
+  ];
+}
+
+/** The row's head: what it is, and its description. */
+export function head(what: Child, row: RowView): ElementNode {
+  return element(
+    'th',
+    { scope: 'row', role: 'rowheader', class: 'aw-quantity' },
+    what,
+    row.description && element('div', { class: 'aw-description' }, row.description),
+  );
+}
+
+export function cell(name: string, label: string | null, children: readonly Child[], span = 1): ElementNode {
+  const empty = children.every((child) => child === null || child === false || (Array.isArray(child) && child.length === 0));
+  const words = label !== null && !empty && element('span', { class: 'aw-celllabel', 'aria-hidden': 'true' }, label);
+  return element(
+    'td',
+    { role: 'cell', class: `aw-${name}${empty ? ' aw-empty' : ''}`, colspan: span > 1 ? span : null },
+    words,
+    ...children,
+  );
+}
+
+/** A row over all columns. */
+export function wide(name: string, ...children: readonly Child[]): ElementNode {
+  return element('tr', { role: 'row', class: `aw-wide aw-${name}` }, element('td', { role: 'cell', colspan: COLUMNS }, ...children));
+}
+
+/** Problems, each with its mark, its message and what would mend it. */
+export function problems(of: readonly ProblemView[]): Child {
+  if (of.length === 0) return null;
+  return element('div', { class: 'aw-problems' }, ...of.map(problem));
+}
+
+function problem(of: ProblemView): ElementNode {
+  const mends = of.mends.map((mend) => element('li', {}, mend));
+  return element(
+    'div',
+    { class: `aw-problem aw-${of.severity}` },
+    problemMark(of.severity),
+    element(
+      'div',
+      {},
+      element('span', { class: 'aw-severity' }, `${of.severity[0]!.toUpperCase()}${of.severity.slice(1)}, line ${of.line}`),
+      element('div', { class: 'aw-message' }, of.message),
+      mends.length > 0 && element('ul', { class: 'aw-mends', 'aria-label': 'Ways to mend it' }, ...mends),
+    ),
+  );
+}

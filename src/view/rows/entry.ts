@@ -1,0 +1,73 @@
+// The row of an entry: an input, a computed value, a choice or a root.
+import type { Entry, Expression } from '../../language/ast.ts';
+import type { BudgetLine, ChoiceReport, EntryResult } from '../../run/result.ts';
+import { type FormulaContext, formulaOf } from '../math/formula.ts';
+import { widthText } from '../math/quantity.ts';
+import { symbol } from '../math/symbol.ts';
+import { isoDate } from '../math.ts';
+import type { BudgetView, ChoiceView, EntryRow, FormulaView } from '../model.ts';
+import { baseOf, labelSymbol, linkOf, type RowContext } from './context.ts';
+import { valueView } from './value.ts';
+
+export function entryRow(of: EntryResult, context: RowContext): EntryRow {
+  return {
+    ...baseOf(of, of.name, context),
+    kind: 'entry',
+    role: of.role,
+    name: of.name,
+    symbol: symbol(of.name),
+    value: of.value && valueView(of.value),
+    formula: formula(of, context.formula),
+    reading: reading(of.statement),
+    usedBy: context.result.usedBy(of.name).map((name) => linkOf(name, context)),
+    budget: budget(of, context),
+    choice: of.choice && choice(of.choice),
+  };
+}
+
+// A plain literal says no more than its value; one with `±`, or readings, is shown as it was given.
+function formula(of: EntryResult, context: FormulaContext): FormulaView | null {
+  const { value, clauses } = of.statement;
+  if (of.statement.broken || (of.role === 'input' && !isTelling(value))) return null;
+  return formulaOf(value, clauses.locals, context);
+}
+
+function isTelling(e: Expression): boolean {
+  if (e.kind === 'quantity')
+    return e.bounds !== null && (e.bounds.kind === 'within' || e.bounds.coverage !== null || isRelative(e.bounds.parts));
+  return e.kind === 'readings' || (e.kind === 'list' && e.items.some(isTelling));
+}
+
+function isRelative(parts: readonly { readonly unit: { readonly text: string } | null }[]): boolean {
+  return parts.length > 1 || parts.some((p) => p.unit?.text === '%' || p.unit?.text === 'ppm');
+}
+
+function reading({ reading: by }: Entry): string | null {
+  if (by === null) return null;
+  return `read with ${by.instrument.name}${by.on === null ? '' : ` on ${isoDate(by.on.days)}`}`;
+}
+
+function budget(of: EntryResult, context: RowContext): BudgetView[] {
+  if (of.value?.kind !== 'quantity' || of.value.uncertainty === null || of.role === 'input') return [];
+  const { unit } = of.value.uncertainty;
+  return context.result.budget(of.name).map((line: BudgetLine) => ({
+    input: line.input,
+    symbol: labelSymbol(line.input),
+    contribution: widthText(line.contribution, unit),
+    share: line.share >= 0.005 ? `${Math.round(line.share * 100)}\u00A0%` : '<\u00A01\u00A0%',
+    part: line.share,
+  }));
+}
+
+function choice(of: ChoiceReport): ChoiceView {
+  const next =
+    of.undecided &&
+    (of.undecided.nextText === null ? 'no other row holds with it' : `${of.undecided.nextText} is the next row that holds with it`);
+  return {
+    table: of.table,
+    rows: of.rows,
+    ruledOut: of.ruledOut,
+    ties: of.ties,
+    undecided: next && `undecided within the uncertainty; ${next}`,
+  };
+}

@@ -1,0 +1,89 @@
+// From the answer of a run to the view model: one row a statement.
+import type { FunctionDefinition } from '../language/ast.ts';
+import type { CellResult, SheetResult, StatementResult } from '../run/result.ts';
+import { lineMap } from '../text/lines.ts';
+import type { Scope } from './math/scope.ts';
+import type { Functions } from './math/unfold.ts';
+import type { CellView, RowView, SheetView } from './model.ts';
+import { columnRow } from './rows/column.ts';
+import { problemOf, type RowContext } from './rows/context.ts';
+import { curveRow, tabulationRow } from './rows/curve.ts';
+import { entryRow } from './rows/entry.ts';
+import { functionRow } from './rows/function.ts';
+import { actionRow, instrumentRow, unreadableRow, useRow } from './rows/register.ts';
+import { requirementRow } from './rows/requirement.ts';
+
+export interface ViewOptions {
+  /** Numbers of the cells to make, in any order; all where it is not given. */
+  readonly cells?: ReadonlySet<number>;
+}
+
+/** The view of a sheet's cells, in the order of the sheet. */
+export function toView(result: SheetResult, options: ViewOptions = {}): SheetView {
+  const functions = functionsOf(result);
+  const values = valuesOf(result);
+  const cells = result.cells.filter((cell) => options.cells?.has(cell.cell) ?? true);
+  return { cells: cells.map((cell) => cellView(cell, result, functions, values)) };
+}
+
+function cellView(cell: CellResult, result: SheetResult, functions: Functions, values: Scope): CellView {
+  const context: RowContext = { result, cell, lines: lineMap(cell.code), formula: { code: cell.code, values, functions } };
+  const told = new Set(cell.statements.flatMap((s) => s.problems));
+  return {
+    cell: cell.cell,
+    rows: distinct(cell.statements.map((s) => rowOf(s, context))),
+    problems: cell.problems.filter((p) => !told.has(p)).map((p) => problemOf(p, context)),
+  };
+}
+
+function rowOf(of: StatementResult, context: RowContext): RowView {
+  switch (of.kind) {
+    case 'entry':
+      return entryRow(of, context);
+    case 'column':
+      return columnRow(of, context);
+    case 'function':
+      return functionRow(of, context);
+    case 'requirement':
+      return requirementRow(of, context);
+    case 'curve':
+      return curveRow(of, context);
+    case 'tabulation':
+      return tabulationRow(of, context);
+    case 'instrument':
+      return instrumentRow(of, context);
+    case 'action':
+      return actionRow(of, context);
+    case 'use':
+      return useRow(of, context);
+    case 'unreadable':
+      return unreadableRow(of, context);
+    default:
+      return of satisfies never;
+  }
+}
+
+// Two statements that read alike get keys of their own.
+function distinct(rows: readonly RowView[]): RowView[] {
+  const seen = new Map<string, number>();
+  return rows.map((row) => {
+    const count = (seen.get(row.key) ?? 0) + 1;
+    seen.set(row.key, count);
+    return count === 1 ? row : { ...row, key: `${row.key} ${count}` };
+  });
+}
+
+/** The functions of a run that a call can be looked into. */
+export function functionsOf(result: SheetResult): Functions {
+  const own = new Set<FunctionDefinition>();
+  for (const cell of result.cells) for (const of of cell.statements) if (of.kind === 'function') own.add(of.statement);
+  return { byName: result.functions, own };
+}
+
+/** Names stand for the values that a run gave them. */
+function valuesOf(result: SheetResult): Scope {
+  return (name, column) => {
+    const shown = result.entries.get(name)?.value;
+    return shown && column === null ? { kind: 'value', shown } : null;
+  };
+}
