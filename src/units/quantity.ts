@@ -18,7 +18,7 @@ export function toSI(number: string, unit: Unit | null): number {
 export function differenceToSI(number: string, unit: Unit | null): number {
   const { factor, decimal } = unit ?? { factor: 1, decimal: 0 };
   const written = NUMBER.exec(number);
-  if (!written) return number === 'pi' || number === 'π' ? scaled(Math.PI * powerOfTen(decimal), factor) : Number.NaN;
+  if (!written) return number === 'pi' || number === 'π' ? scaled(Math.PI * Number(`1e${decimal}`), factor) : Number.NaN;
   const [, sign, whole, fraction = '', power = '0'] = written;
   const digits = whole! + fraction;
   const exponent = clamp(Number(power)) - fraction.length + decimal;
@@ -35,12 +35,13 @@ export function fromSI(value: number, unit: Unit | null): number {
   return unit ? differenceFromSI(value - unit.offset, unit) : value;
 }
 
-/** As `fromSI`, but without a point's offset. */
+/** As `fromSI`, but without a point's offset. The decimal exponent is moved in the text here too: 0.07 is 7 % and no bit more. */
 export function differenceFromSI(value: number, unit: Unit | null): number {
-  if (!unit) return value;
+  if (!unit || !Number.isFinite(value)) return value;
   const { factor, decimal } = unit;
-  const shifted = decimal > 0 ? value / powerOfTen(decimal) : value * powerOfTen(-decimal);
-  return shifted / factor;
+  const [digits, exponent = '0'] = String(value).split('e') as [string, string?];
+  const shifted = decimal === 0 ? value : Number(`${digits}e${Number(exponent) - decimal}`);
+  return factor === 1 ? shifted : shifted / factor;
 }
 
 const KELVIN = unitOf('K');
@@ -56,10 +57,6 @@ export function differenceUnit(unit: Unit): Unit {
 function scaled(value: number, factor: number): number {
   const inverse = Math.round(1 / factor);
   return inverse > 1 && 1 / inverse === factor ? value / inverse : value * factor;
-}
-
-function powerOfTen(decimal: number): number {
-  return Number(`1e${decimal}`);
 }
 
 function clamp(exponent: number): number {

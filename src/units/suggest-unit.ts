@@ -19,7 +19,7 @@ const TRADE: readonly (readonly [string, string])[] = [
   ['cycles', 'cycle'],
   ['sec secs second seconds', 's'],
   ['mins minute minutes', 'min'],
-  ['hr hrs hour hours H', 'h'],
+  ['hr hrs hour hours', 'h'],
   ['day days', 'd'],
   ['weeks', 'week'],
   ['months', 'month'],
@@ -40,18 +40,23 @@ const TRADE: readonly (readonly [string, string])[] = [
   ['Fahrenheit fahrenheit', 'degF'],
   ['pct percent', '%'],
 ];
-const BY_WORD = new Map(TRADE.flatMap(([words, unit]) => words.split(' ').map((word): [string, string] => [word, unit])));
+/** The same, one word a row. */
+export const TRADE_SPELLINGS: ReadonlyMap<string, string> = new Map(
+  TRADE.flatMap(([words, unit]) => words.split(' ').map((word): [string, string] => [word, unit])),
+);
 
 /**
  * Up to three canonical units that were likely meant by a word that is none, likeliest first: `kw` gives `kW`, `mm2` gives `mm²`,
  * `Nm` gives `N·m`. Empty where nothing is near.
  */
 export function suggestUnits(word: string): readonly string[] {
-  const known = BY_WORD.get(word);
+  const known = TRADE_SPELLINGS.get(word);
   if (known !== undefined) return [known];
   const power = /^(\p{L}+)([23])$/u.exec(word);
   const squared = power && parseUnit(`${power[1]}^${power[2]}`);
   if (squared) return [squared.text];
+  const one = /[a-z]{3}s$/.test(word) && findSymbol(word.slice(0, -1));
+  if (one) return [one.symbol];
   return product(word) ?? inOtherCase(word) ?? nearSpellings(word, spellings());
 }
 
