@@ -1,27 +1,16 @@
 // Dates: exactly dddd-dd-dd, a day of the calendar (L8). What only looks like one is an error that offers both readings.
 import { span } from '../../text/span.ts';
+import { daysOf } from '../date.ts';
 import { lexingProblem } from '../problems/lexing.ts';
 import { characterAt, isNamePart } from './characters.ts';
 import { matchAt, type Scan, take } from './scan.ts';
+
+export { dateText, daysOf } from '../date.ts';
 
 const DASH = '[-\u2010-\u2015\u2212]';
 const SHAPE = new RegExp(`\\d{4}${DASH}\\d{1,2}${DASH}\\d+`, 'y');
 const REST = new RegExp(`(?:[\\p{L}\\p{M}\\d_]|${DASH}(?=[\\p{L}\\d_])|\\.(?=\\d))+`, 'uy');
 const TIME = /T[\d:.,Z+-]*/y;
-const DAY_MS = 86_400_000;
-
-/** Days from 1970-01-01 to a day of the (proleptic Gregorian) calendar, or null where there is no such day. */
-export function daysOf(year: number, month: number, day: number): number | null {
-  const date = new Date(0);
-  date.setUTCFullYear(year, month - 1, day);
-  const exists = date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
-  return exists ? date.getTime() / DAY_MS : null;
-}
-
-/** `2026-09-14` for its days from 1970-01-01. */
-export function dateText(days: number): string {
-  return new Date(days * DAY_MS).toISOString().slice(0, 10);
-}
 
 /** Whether something of the shape of a date begins at `at`. */
 export function looksLikeDate(text: string, at: number): boolean {

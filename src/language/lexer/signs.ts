@@ -1,5 +1,6 @@
 // Operators, punctuation, `±` and superscripts, in all their accepted spellings (L12); and what is typed for them by mistake.
 import { lexingProblem } from '../problems/lexing.ts';
+import { superscriptPower } from '../superscript.ts';
 import type { Operator, Punctuation } from '../token.ts';
 import { readUnitBehindColon } from './quantities.ts';
 import { matchAt, type Scan, take } from './scan.ts';
@@ -70,13 +71,11 @@ function takeSign(scan: Scan, end: number, sign: Sign): boolean {
   return true;
 }
 
-const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-const SUPERSCRIPT = /⁻?[⁰¹²³⁴-⁹]+/y;
+const SUPERSCRIPT = /⁻?[⁰¹²³⁴-⁹]{1,9}/y;
 
 export function readSuperscript(scan: Scan): boolean {
   const written = matchAt(SUPERSCRIPT, scan.text, scan.at);
   if (written === null) return false;
-  const digits = [...written].map((c) => (c === '⁻' ? '-' : SUPERSCRIPTS.indexOf(c))).join('');
-  take(scan, scan.at + written.length, { kind: 'superscript', power: Number(digits) });
+  take(scan, scan.at + written.length, { kind: 'superscript', power: superscriptPower(written) });
   return true;
 }

@@ -2,6 +2,7 @@
 import type { Span } from '../../text/span.ts';
 import type { Expression, Power, Product, Sum } from '../ast.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
+import { superscriptText } from '../superscript.ts';
 import type { SuperscriptToken } from '../token.ts';
 import { primary } from './atoms.ts';
 import { type Cursor, isOperator, peek, report, spanFrom, textOf } from './cursor.ts';
@@ -103,7 +104,7 @@ function checkBase(c: Cursor, power: Power): void {
     const whole = `(${textOf(c, base.at)})${raisedText}`;
     const joins =
       base.unit.parts.length === 1 && exponent.kind === 'quantity' && exponent.unit === null && Number.isInteger(exponent.value);
-    const unit = joins ? `${textOf(c, base.at)}${superscriptOf(exponent.value)}` : null;
+    const unit = joins ? `${textOf(c, base.at)}${superscriptText(exponent.value)}` : null;
     report(c, () => syntaxProblem('power-of-quantity', power.at, { whole, unit }));
   }
   if (exponent.kind === 'power' && exponent.superscript) {
@@ -120,10 +121,4 @@ function twoPowers(c: Cursor, made: Power): void {
   const second = textOf(c, spanFrom(c, first));
   const at = { start: made.at.start, end: spanFrom(c, first).end };
   report(c, () => syntaxProblem('two-powers', at, { left: `(${textOf(c, made.at)})${second}`, right: null }));
-}
-
-const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-
-export function superscriptOf(power: number): string {
-  return [...String(power)].map((c) => (c === '-' ? '⁻' : SUPERSCRIPTS[Number(c)]!)).join('');
 }
