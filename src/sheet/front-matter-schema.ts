@@ -1,6 +1,6 @@
 // What each field of the front matter may hold. Every message continues a sentence that begins with the field's name.
 import * as z from 'zod';
-import { daysOf } from '../language/lexer/dates.ts';
+import { daysOf } from '../text/date.ts';
 
 // Nothing in the core makes code from text, zod's fast path included.
 z.config({ jitless: true });

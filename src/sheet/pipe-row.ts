@@ -46,15 +46,22 @@ export function unescapeCell(text: string): string {
 }
 
 /**
- * Plain text as the content of a cell: `|`, backquotes and backslashes always, and what would otherwise start HTML,
+ * Plain text as Markdown on one line, fit for a cell: `|`, backquotes and backslashes always, and what would otherwise start HTML,
  * an entity, emphasis or a link. `I_n <= 2 * x` stays as it is.
  */
 export function escapeCell(text: string): string {
+  return escapeMarks(text.replace(/[\\`|]/g, '\\$&').replace(/\](?=\()/g, '\\]'));
+}
+
+/** The same for the text of a link, where every bracket means something. */
+export function escapeLinkText(text: string): string {
+  return escapeMarks(text.replace(/[\\`|[\]]/g, '\\$&'));
+}
+
+function escapeMarks(text: string): string {
   return text
-    .replace(/[\\`|]/g, '\\$&')
     .replace(/<(?=[A-Za-z/!?])/g, '\\<')
     .replace(/&(?=#?\w+;)/g, '\\&')
-    .replace(/\](?=\()/g, '\\]')
     .replace(/~(?=~)/g, '\\~')
     .replace(/(?<!\s)\*|\*(?!\s)/g, '\\*')
     .replace(/(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, '\\_');

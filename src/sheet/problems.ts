@@ -74,3 +74,15 @@ export const frontMatterProblem = problemMaker({
     () => 'YAML anchors and aliases (`&a`, `*a`) are not read here; write the value out, or in quotes if it begins so',
   ),
 });
+
+/** Problems of values in prose. */
+export const proseProblem = problemMaker({
+  'value and heading': kind<{ target: string }>(
+    'error',
+    (f) => `\`${f.target}\` is the name of an entry and of a heading, so this link is not kept up to date; rename one of them`,
+  ),
+  'link leads nowhere': kind<{ target: string }>(
+    'warning',
+    (f) => `no entry and no heading is named \`${f.target}\`, so this value is not kept up to date`,
+  ),
+});
