@@ -1,6 +1,7 @@
 // An expression as MathML: names typeset, quotients as fractions, parentheses only where reading needs them.
 import type * as ast from '../language/ast.ts';
 import type { Shown } from '../run/result.ts';
+import { dateText } from '../text/date.ts';
 import { joined, negated, product, raised, root, sum } from './math/arithmetic.ts';
 import { literalNodes, type Numeral, numeral, plusMinusNodes, shownText } from './math/quantity.ts';
 import { type Scope, SYMBOLS } from './math/scope.ts';
@@ -28,7 +29,7 @@ export function typeset(e: ast.Expression, scope: Scope): Typeset {
     case 'readings':
       return readings(e, scope);
     case 'date':
-      return piece([words(isoDate(e.days))], LEVEL.atom);
+      return piece([words(dateText(e.days))], LEVEL.atom);
     case 'text':
       return piece([words(`“${e.value}”`)], LEVEL.atom);
     case 'yesno':
@@ -209,9 +210,4 @@ function junction(e: ast.Junction, scope: Scope): Typeset {
     return i === 0 ? set.parts : led([words(` ${e.kind} `)], set.parts);
   });
   return { ...piece([], level), parts };
-}
-
-/** Days since 1970-01-01 as an ISO 8601 date. */
-export function isoDate(days: number): string {
-  return new Date(Math.floor(days) * 86_400_000).toISOString().slice(0, 10);
 }

@@ -1,5 +1,4 @@
 // A curve as SVG: axes headed `quantity / unit`, traces told apart by their dashes, marked points, limit lines.
-import { line } from 'd3-shape';
 import { symbolSpans } from './math/symbol.ts';
 import type { CurveRow, PointView } from './model.ts';
 import { type ElementNode, element } from './node.ts';
@@ -67,12 +66,19 @@ function head(title: string, unit: string, x: number, y: number, anchor: 'start'
   );
 }
 
+// Straight lines from point to point; a point without a value leaves a gap.
 function pathOf(points: readonly PointView[], x: Axis, y: Axis): string {
-  const draw = line<PointView>()
-    .defined((p) => p.y !== null && Number.isFinite(p.y))
-    .x((p) => x.at(p.x))
-    .y((p) => y.at(p.y!));
-  return draw([...points]) ?? '';
+  let pen = 'M';
+  const steps = points.map((p) => {
+    if (p.y === null || !Number.isFinite(p.y)) {
+      pen = 'M';
+      return '';
+    }
+    const step = `${pen}${x.at(p.x)},${y.at(p.y)}`;
+    pen = 'L';
+    return step;
+  });
+  return steps.join('');
 }
 
 function marked(mark: CurveRow['marks'][number], x: Axis, y: Axis, frame: Frame): ElementNode[] {

@@ -27,7 +27,7 @@ export function toView(result: SheetResult, options: ViewOptions = {}): SheetVie
 }
 
 function cellView(cell: CellResult, result: SheetResult, functions: Functions, values: Scope): CellView {
-  const context: RowContext = { result, cell, lines: lineMap(cell.code), formula: { code: cell.code, values, functions } };
+  const context: RowContext = { result, cell, lines: lineMap(cell.code), formula: { values, functions } };
   const told = new Set(cell.statements.flatMap((s) => s.problems));
   return {
     cell: cell.cell,

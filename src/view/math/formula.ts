@@ -1,5 +1,6 @@
 // The formula of a statement as the ledger shows it: typeset, with values put in, with its local definitions.
 import type { Expression, Local } from '../../language/ast.ts';
+import { print } from '../../language/print.ts';
 import { mathParts } from '../math.ts';
 import type { FormulaParts, FormulaView, LocalView } from '../model.ts';
 import { hiding, type Scope, SYMBOLS } from './scope.ts';
@@ -8,8 +9,6 @@ import { type Functions, unfold } from './unfold.ts';
 
 /** What a formula is made from beside its expression. */
 export interface FormulaContext {
-  /** The cell's code, which the expression's places refer to. */
-  readonly code: string;
   /** The values of the sheet's names. */
   readonly values: Scope;
   readonly functions: Functions;
@@ -21,7 +20,7 @@ export function formulaOf(expression: Expression, locals: readonly Local[], cont
     context.values,
     locals.map((l) => l.name.name),
   );
-  const written = oneLine(context.code.slice(expression.at.start, expression.at.end));
+  const written = print(expression);
   const own = locals.map((l) => localOf(l, SYMBOLS, values));
   const formula = expression.kind === 'call' ? unfold(expression, context.functions) : null;
   if (formula === null) {
@@ -41,12 +40,4 @@ function localOf(local: Local, symbols: Scope, values: Scope): LocalView {
 
 function unlessSame(putIn: FormulaParts, parts: FormulaParts): FormulaParts | null {
   return JSON.stringify(putIn) === JSON.stringify(parts) ? null : putIn;
-}
-
-/** Notation as written, in one line: comments left out, runs of blanks as one. */
-export function oneLine(code: string): string {
-  return code
-    .replace(/"(?:\\.|[^"\\\n])*"?|#.*$|\s+/gm, (piece) => (piece.startsWith('"') ? piece : ' '))
-    .replace(/ {2,}/g, ' ')
-    .trim();
 }

@@ -1,6 +1,7 @@
 // Numbers, units and shown values: as MathML, and as the short text that a person reads (`mΩ`, `°C`).
 import type { QuantityLiteral } from '../../language/ast.ts';
 import type { Shown } from '../../run/result.ts';
+import { numberText as digits, coverageText as factorText } from '../../units/number-text.ts';
 import { differenceFromSI } from '../../units/quantity.ts';
 import type { Unit } from '../../units/unit.ts';
 import { element, type ViewNode } from '../node.ts';
@@ -129,17 +130,10 @@ export function plusMinusNodes(bounds: {
 
 /** `k = 2`, or `k = 2.17, ν = 16`; k to three digits, as results write it. */
 export function coverageText(k: number, nu: number | null): string {
-  const factor = Number(k.toPrecision(3)).toString();
-  return nu === null ? `k = ${factor}` : `k = ${factor}, ν = ${nu}`;
+  return nu === null ? `k = ${factorText(k)}` : `k = ${factorText(k)}, ν = ${nu}`;
 }
 
 /** A width in coherent SI as a number to two digits in `unit`, with the unit: for shares of an uncertainty. */
 export function widthText(si: number, unit: Unit | null): string {
-  return quantityText(twoDigits(differenceFromSI(si, unit)), unit);
-}
-
-function twoDigits(value: number): string {
-  if (value === 0) return '0';
-  const rounded = value.toPrecision(2);
-  return rounded.includes('e') && Math.abs(value) < 1e7 && Math.abs(value) >= 1e-4 ? String(Number(rounded)) : rounded;
+  return quantityText(digits(differenceFromSI(si, unit), 2), unit);
 }

@@ -1,6 +1,6 @@
 // The formula behind a call: the function's own, with the arguments of the call in place of its parameters.
 import type { Call, Expression, FunctionDefinition, Local } from '../../language/ast.ts';
-import { namesIn, partsOf } from './names.ts';
+import { children, walk } from '../../language/walk.ts';
 import type { Meaning, Scope } from './scope.ts';
 
 /** The functions that can be looked into, and which of them see the sheet's own entries. */
@@ -70,6 +70,14 @@ function isAmbiguous(definition: FunctionDefinition, args: ReadonlyMap<string, E
   return [...args.values()].some((argument) => [...namesIn(argument)].some((name) => foreign.has(name)));
 }
 
+function namesIn(expression: Expression): ReadonlySet<string> {
+  const found = new Set<string>();
+  walk(expression, (node) => {
+    if (node.kind === 'name') found.add(node.name);
+  });
+  return found;
+}
+
 function size(e: Expression): number {
-  return partsOf(e).reduce((total, part) => total + size(part), 1);
+  return children(e).reduce((total, child) => total + size(child), 1);
 }

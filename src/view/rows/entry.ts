@@ -1,10 +1,11 @@
 // The row of an entry: an input, a computed value, a choice or a root.
+
 import type { Entry, Expression } from '../../language/ast.ts';
 import type { BudgetLine, ChoiceReport, EntryResult } from '../../run/result.ts';
+import { dateText } from '../../text/date.ts';
 import { type FormulaContext, formulaOf } from '../math/formula.ts';
 import { widthText } from '../math/quantity.ts';
 import { symbol } from '../math/symbol.ts';
-import { isoDate } from '../math.ts';
 import type { BudgetView, ChoiceView, EntryRow, FormulaView } from '../model.ts';
 import { baseOf, labelSymbol, linkOf, type RowContext } from './context.ts';
 import { valueView } from './value.ts';
@@ -44,7 +45,7 @@ function isRelative(parts: readonly { readonly unit: { readonly text: string } |
 
 function reading({ reading: by }: Entry): string | null {
   if (by === null) return null;
-  return `read with ${by.instrument.name}${by.on === null ? '' : ` on ${isoDate(by.on.days)}`}`;
+  return `read with ${by.instrument.name}${by.on === null ? '' : ` on ${dateText(by.on.days)}`}`;
 }
 
 function budget(of: EntryResult, context: RowContext): BudgetView[] {

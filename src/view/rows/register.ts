@@ -1,10 +1,11 @@
 // The rows that keep a record rather than a value: instruments, actions, used sheets, and lines that could not be read.
+
 import type { ActionResult, InstrumentResult, UnreadableResult, UseResult } from '../../run/result.ts';
-import { oneLine } from '../math/formula.ts';
+import { dateText } from '../../text/date.ts';
 import { literalNodes, plusMinusNodes } from '../math/quantity.ts';
 import { symbol } from '../math/symbol.ts';
 import { words } from '../math/typeset.ts';
-import { isoDate, math } from '../math.ts';
+import { math } from '../math.ts';
 import type { ActionRow, FormulaParts, InstrumentRow, UnreadableRow, UseRow } from '../model.ts';
 import { baseOf, type RowContext } from './context.ts';
 
@@ -17,8 +18,8 @@ export function instrumentRow(of: InstrumentResult, context: RowContext): Instru
     symbol: symbol(of.name),
     bounds: bounds && boundsParts(bounds),
     serial: serial?.value ?? null,
-    calibrated: calibrated && isoDate(calibrated.days),
-    due: due && isoDate(due.days),
+    calibrated: calibrated && dateText(calibrated.days),
+    due: due && dateText(due.days),
   };
 }
 
@@ -29,7 +30,7 @@ function boundsParts(bounds: NonNullable<InstrumentResult['statement']['bounds']
 
 export function actionRow(of: ActionResult, context: RowContext): ActionRow {
   const { text, by, due } = of.statement;
-  return { ...baseOf(of, text.value, context), kind: 'action', text: text.value, by: by?.value ?? null, due: due && isoDate(due.days) };
+  return { ...baseOf(of, text.value, context), kind: 'action', text: text.value, by: by?.value ?? null, due: due && dateText(due.days) };
 }
 
 export function useRow(of: UseResult, context: RowContext): UseRow {
@@ -39,6 +40,6 @@ export function useRow(of: UseResult, context: RowContext): UseRow {
 
 export function unreadableRow(of: UnreadableResult, context: RowContext): UnreadableRow {
   const { at, name } = of.statement;
-  const written = oneLine(context.cell.code.slice(at.start, at.end));
+  const written = context.cell.code.slice(at.start, at.end);
   return { ...baseOf(of, written, context), kind: 'unreadable', name: name?.name ?? null, written };
 }

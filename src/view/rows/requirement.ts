@@ -1,11 +1,13 @@
 // The row of a requirement: its condition, both sides, the margin in hand and where the value lies against the limit.
-import type { Expression, Range, Requirement } from '../../language/ast.ts';
+import type { Expression, Requirement } from '../../language/ast.ts';
+import { print, printRange } from '../../language/print.ts';
 import type { RequirementResult, Sides } from '../../run/result.ts';
+import { dateText } from '../../text/date.ts';
 import { differenceFromSI } from '../../units/quantity.ts';
-import { formulaOf, oneLine } from '../math/formula.ts';
+import { formulaOf } from '../math/formula.ts';
 import { readableText, shownText } from '../math/quantity.ts';
 import type { Scope } from '../math/scope.ts';
-import { isoDate, RELATIONS } from '../math.ts';
+import { RELATIONS } from '../math.ts';
 import type { GaugeView, RequirementRow, SidesView } from '../model.ts';
 import { baseOf, type RowContext } from './context.ts';
 import { valueView } from './value.ts';
@@ -21,8 +23,8 @@ export function requirementRow(of: RequirementResult, context: RowContext): Requ
     condition: formulaOf(statement.condition, statement.clauses.locals, { ...context.formula, values }),
     sides: of.sides && sidesOf(of.sides),
     rows: of.rows.map((r) => ({ label: r.label, status: r.status, sides: r.sides && sidesOf(r.sides) })),
-    forEach: statement.forEach && forEach(statement.forEach, context),
-    throughout: throughout(of, context),
+    forEach: statement.forEach && forEach(statement.forEach),
+    throughout: throughout(of),
     concession: concession(statement),
   };
 }
@@ -76,20 +78,17 @@ function gaugeOf({ left, right, relation, expanded }: Sides): GaugeView | null {
   };
 }
 
-function forEach(clause: NonNullable<Requirement['forEach']>, context: RowContext): string {
-  const where = clause.where && oneLine(context.cell.code.slice(clause.where.at.start, clause.where.at.end));
-  return `for each row of ${clause.table.name}${where ? ` where ${where}` : ''}`;
+function forEach({ table, where }: NonNullable<Requirement['forEach']>): string {
+  return `for each row of ${table.name}${where === null ? '' : ` where ${print(where)}`}`;
 }
 
-function throughout(of: RequirementResult, context: RowContext): string | null {
+function throughout(of: RequirementResult): string | null {
   const spans = of.statement.throughout;
   if (spans.length === 0) return null;
-  const text = (e: Expression) => readableText(oneLine(context.cell.code.slice(e.at.start, e.at.end)));
-  const ranges = spans.map((r: Range) => `${r.variable.name} from ${text(r.from)} to ${text(r.to)}`).join(', ');
   const worst = of.worstAt.map((at) => `${at.name} = ${shownText(at.value)}`).join(', ');
-  return `throughout ${ranges}${worst === '' ? '' : `; the worst point is ${worst}`}`;
+  return `throughout ${spans.map(printRange).join(', ')}${worst === '' ? '' : `; the worst point is ${worst}`}`;
 }
 
 function concession({ concession: c }: Requirement): RequirementRow['concession'] {
-  return c && { by: c.by.value, until: isoDate(c.until.days), because: c.because.value };
+  return c && { by: c.by.value, until: dateText(c.until.days), because: c.because.value };
 }

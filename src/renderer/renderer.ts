@@ -1,0 +1,70 @@
+// The notebook renderer: draws the view model of a cell, and tells the editor which symbol was clicked.
+import { ledger } from '../view/ledger.ts';
+import { element } from '../view/node.ts';
+import { STYLE } from '../view/style.ts';
+import { mount } from './mount.ts';
+import { readCellView } from './validate.ts';
+
+/** The MIME type of the outputs that are drawn here. */
+export const MIME = 'application/vnd.ampwright.ledger+json';
+
+/** What the editor hands to a renderer. */
+export interface RendererContext {
+  /** Absent where the renderer has no messages, such as in a comparison. */
+  readonly postMessage?: (message: unknown) => void;
+}
+
+export interface OutputItem {
+  readonly id: string;
+  json(): unknown;
+}
+
+/** A message to the editor: show where this name is defined. */
+export interface Reveal {
+  readonly type: 'reveal';
+  readonly name: string;
+}
+
+export const activate = (context: RendererContext) => {
+  addStyle();
+  const listening = new WeakSet<HTMLElement>();
+  return {
+    renderOutputItem(item: OutputItem, into: HTMLElement): void {
+      if (!listening.has(into)) {
+        listening.add(into);
+        into.addEventListener('click', (event) => reveal(event, context));
+      }
+      mount(content(item), into);
+    },
+    disposeOutputItem(): void {},
+  };
+};
+
+function content(item: OutputItem) {
+  try {
+    const read = readCellView(item.json());
+    return 'view' in read ? ledger(read.view) : refusal(read.fault);
+  } catch (error) {
+    return refusal(error instanceof Error ? error.message : String(error));
+  }
+}
+
+function refusal(fault: string) {
+  return element('div', { class: 'aw-ledger' }, `These results can't be shown (${fault}). They are made again when the sheet is edited.`);
+}
+
+function reveal(event: Event, { postMessage }: RendererContext): void {
+  if (!(event.target instanceof Element) || postMessage === undefined) return;
+  const name = event.target.closest('[data-name]')?.getAttribute('data-name');
+  if (!name) return;
+  event.preventDefault();
+  const message: Reveal = { type: 'reveal', name };
+  postMessage(message);
+}
+
+// One style sheet for all outputs; it is a constructed one, so that no policy on inline styles stands against it.
+function addStyle(): void {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(STYLE);
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+}
