@@ -1,7 +1,8 @@
 // What `verify` found: as lines for a person, and as JSON.
-import { dateText } from '../language/lexer/dates.ts';
+
 import type { Level } from '../review/finding.ts';
 import { type Verification, worstLevel } from '../review/verification.ts';
+import { dateText } from '../text/date.ts';
 import { columns, padRight, visible } from './columns.ts';
 import type { Stream, Style } from './terminal.ts';
 

@@ -1,6 +1,7 @@
 // The syntax tree back to one line of text in the notation's own spelling: what is printed reads back as the same tree.
+
+import { dateText } from '../text/date.ts';
 import type { Bounds, Expression, Identifier, QuantityLiteral, Range, Readings, Trace, TypeMark } from './ast.ts';
-import { dateText } from './date.ts';
 import { markText } from './form.ts';
 import { superscriptText } from './superscript.ts';
 

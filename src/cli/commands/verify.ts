@@ -1,10 +1,10 @@
 // `ampwright verify PATH…`: evaluates every sheet under the paths and finds what needs a person. The gate for CI.
 import { dirname, join } from 'node:path';
 import { InvalidArgumentError, Option } from 'commander';
-import { daysOf } from '../../language/lexer/dates.ts';
 import { workspaceFiles } from '../../node/files.ts';
 import { findSheets } from '../../node/find-sheets.ts';
 import { notASheet, type Verification, verification, worstLevel } from '../../review/verification.ts';
+import { daysOf } from '../../text/date.ts';
 import type { Declare } from '../command.ts';
 import { loadSheet } from '../load.ts';
 import { explain } from '../outside.ts';

@@ -14,10 +14,10 @@ export function isDigit(c: string | undefined): boolean {
   return c !== undefined && c >= '0' && c <= '9' && c.length === 1;
 }
 
-/** Whether a name may begin with the character: a letter of any script, or `_`. */
+/** Whether a name may begin with the character: a letter of any script, or `_`; not `º`, which is typed for a degree sign. */
 export function isLetter(c: string): boolean {
   if (c.length === 1 && c < '\u0080') return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c === '_';
-  return c !== '' && LETTER.test(c) && !isFullWidth(c);
+  return c !== '' && c !== 'º' && LETTER.test(c) && !isFullWidth(c);
 }
 
 /** Whether a name may go on with the character. Combining marks count, so that a decomposed spelling is read whole. */

@@ -1,15 +1,14 @@
 // Dates: exactly dddd-dd-dd, a day of the calendar (L8). What only looks like one is an error that offers both readings.
-import { span } from '../../text/span.ts';
-import { daysOf } from '../date.ts';
+import { daysOf } from '../../text/date.ts';
 import { lexingProblem } from '../problems/lexing.ts';
 import { characterAt, isNamePart } from './characters.ts';
 import { matchAt, type Scan, take } from './scan.ts';
 
-export { dateText, daysOf } from '../date.ts';
-
 const DASH = '[-\u2010-\u2015\u2212]';
 const SHAPE = new RegExp(`\\d{4}${DASH}\\d{1,2}${DASH}\\d+`, 'y');
 const REST = new RegExp(`(?:[\\p{L}\\p{M}\\d_]|${DASH}(?=[\\p{L}\\d_])|\\.(?=\\d))+`, 'uy');
+const DASHES = new RegExp(DASH);
+const TOUCHING = new RegExp(`[\\p{L}\\p{M}\\d_]|${DASH}`, 'u');
 const TIME = /T[\d:.,Z+-]*/y;
 
 /** Whether something of the shape of a date begins at `at`. */
@@ -24,24 +23,33 @@ export function readDate(scan: Scan): boolean {
   const [year, month, day] = shape.split(/[^\d]/) as [string, string, string];
   const days = daysOf(Number(year), Number(month), Number(day));
   const padded = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
-  let end = start + shape.length;
-  const time = matchAt(TIME, text, end);
-  const touched = start > 0 && (text[start - 1] === '-' || isNamePart(text[start - 1]!));
-  if (time !== null && !isNamePart(characterAt(text, end + time.length))) {
-    end += time.length;
-    scan.problems.push(lexingProblem('date-with-time', span(start, end), { date: padded }));
-  } else {
-    const rest = matchAt(REST, text, end) ?? '';
-    end += rest.length;
-    const at = span(start, end);
-    if (shape !== padded || touched || rest !== '') {
-      const parts = `${shape}${rest}`.split(new RegExp(DASH)).map((part) => part.replace(/^0+(?=\d)/, ''));
-      const date = rest === '' && !touched && days !== null && day.length <= 2 ? padded : null;
-      scan.problems.push(lexingProblem('date-form', at, { date, subtraction: parts.join(' - ') }));
-    } else if (days === null) {
-      scan.problems.push(lexingProblem('no-such-date', at, { date: padded }));
-    }
+  const end = start + shape.length;
+  const time = matchAt(TIME, text, end) ?? '';
+  if (time !== '' && !isNamePart(characterAt(text, end + time.length))) {
+    const at = take(scan, end + time.length, { kind: 'date', days });
+    scan.problems.push(lexingProblem('date-with-time', at, { date: padded }));
+    return true;
   }
-  take(scan, end, { kind: 'date', days });
+  const touched = start > 0 && TOUCHING.test(text[start - 1]!);
+  const rest = matchAt(REST, text, end) ?? '';
+  const at = take(scan, end + rest.length, { kind: 'date', days });
+  if (touched || rest !== '' || shape !== padded) {
+    const date = touched || days === null ? null : dateReading(padded, rest);
+    scan.problems.push(lexingProblem('date-form', at, { date, subtraction: subtraction(shape + rest) }));
+  } else if (days === null) {
+    scan.problems.push(lexingProblem('no-such-date', at, { date: padded }));
+  }
   return true;
+}
+
+/** What was meant if it was a date, or two with a minus between them. */
+function dateReading(date: string, rest: string): string | null {
+  if (rest === '') return date;
+  return /^-\d{4}-\d{2}-\d{2}$/.test(rest) ? `${date} - ${rest.slice(1)}` : null;
+}
+
+/** The same numbers with spaces around the signs, and without leading zeros. */
+function subtraction(written: string): string {
+  const parts = written.split(DASHES).map((part) => part.replace(/^0+(?=\d)/, ''));
+  return parts.join(' - ');
 }

@@ -2,6 +2,7 @@
 import { lexingProblem } from '../problems/lexing.ts';
 import { superscriptPower } from '../superscript.ts';
 import type { Operator, Punctuation } from '../token.ts';
+import { isDigit } from './characters.ts';
 import { readUnitBehindColon } from './quantities.ts';
 import { matchAt, type Scan, take } from './scan.ts';
 
@@ -65,8 +66,11 @@ function takeSign(scan: Scan, end: number, sign: Sign): boolean {
   if (sign === 'plusminus') take(scan, end, { kind: 'plusminus' });
   else if ('operator' in sign) take(scan, end, { kind: 'operator', operator: sign.operator });
   else {
-    take(scan, end, { kind: 'punctuation', mark: sign.mark });
+    const at = take(scan, end, { kind: 'punctuation', mark: sign.mark });
     if (sign.mark === ':') readUnitBehindColon(scan);
+    if (sign.mark === ',' && isDigit(scan.text[at.start - 1]) && isDigit(scan.text[end])) {
+      scan.problems.push(lexingProblem('comma-in-number', at, { decimal: null, joined: null, separated: ', ' }));
+    }
   }
   return true;
 }

@@ -53,7 +53,7 @@ export function clauses(c: Cursor, rules: ClauseRules): Clauses {
   return found;
 }
 
-/** The word by which a clause is told; a name in front of an operator or a bracket is a value. */
+/** The word by which a clause is told. */
 export function wordOf(token: Token): string | null {
   if (token.kind === 'word') return token.word;
   return token.kind === 'name' ? token.name : null;
@@ -132,12 +132,12 @@ function need(c: Cursor): Need {
 }
 
 function skipToClause(c: Cursor, rules: ClauseRules, word: string | null): void {
-  const token = c.tokens[c.at]!;
+  const first = c.at;
+  const token = c.tokens[first]!;
   const clause = word !== null && ANYWHERE.has(word);
   if (clause) report(c, () => syntaxProblem('clause-not-here', token.at, { clause: textOf(c, token.at), statement: rules.statement }));
   else valueBehindValue(c);
-  if (!c.failed) report(c, () => syntaxProblem('unexpected', token.at, { found: textOf(c, token.at) }));
-  c.at++;
+  if (c.at === first) c.at++;
   for (let open = 0; c.at < c.end; c.at++) {
     const next = c.tokens[c.at]!;
     if (isMark(c, '(') || isMark(c, '[')) open++;

@@ -1,5 +1,7 @@
 // Which statement begins here, told by its first words (Y2, Y6, K2).
+import { nearSpellings } from '../../text/near.ts';
 import type { Identifier, Statement, Unreadable } from '../ast.ts';
+import { nameSpelling } from '../name.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import type { Token } from '../token.ts';
 import { clauses, NO_CLAUSES } from './clauses.ts';
@@ -49,7 +51,11 @@ function worded(c: Cursor, word: string): Statement | null {
 function defines(c: Cursor, ahead: number): boolean {
   const first = peek(c);
   const named = first?.kind === 'name' || first?.kind === 'word' || (first?.kind === 'number' && first.text === 'pi');
-  return named && (isMark(c, '=', ahead) || isMark(c, ':', ahead));
+  return named && definesAt(c, ahead);
+}
+
+function definesAt(c: Cursor, ahead: number): boolean {
+  return isMark(c, '=', ahead) || isMark(c, ':', ahead);
 }
 
 /** `NAME (…) =`, or a head whose bracket is not closed and whose first parameter has a unit. */
@@ -62,7 +68,8 @@ function definesFunction(c: Cursor): boolean {
 /** A line that is no statement: what it was likely meant for is said, and the name that it would have defined is kept (Y5, Y6). */
 function unreadable(c: Cursor): Unreadable {
   const token = c.tokens[c.start]!;
-  const name = spacedName(c) ?? comparedName(c) ?? namedValue(c);
+  const name = brokenName(c) ?? comparedName(c) ?? namedValue(c);
+  if (name === null && !isClause(c, token) && !beginsNothing(token)) misspeltWord(c, token);
   if (name === null && isClause(c, token)) {
     report(c, () =>
       syntaxProblem('clause-at-margin', token.at, { clause: token.kind === 'text' ? 'A description' : `\`${textOf(c, token.at)}\`` }),
@@ -79,17 +86,35 @@ function unreadable(c: Cursor): Unreadable {
   return { kind: 'unreadable', at: whole(c), name, clauses: NO_CLAUSES, broken: true };
 }
 
-/** `motor current = 3 A`: names side by side before the sign that defines. */
-function spacedName(c: Cursor): Identifier | null {
+/** What stands before the sign that defines, where it is no name: `motor current = 3 A`, `motor-current = 3 A`, `2nd = 3 A`. */
+function brokenName(c: Cursor): Identifier | null {
   let count = 0;
-  while (peek(c, count)?.kind === 'name' || peek(c, count)?.kind === 'word') count++;
-  if (count < 2 || !defines(c, count)) return null;
-  const words = Array.from({ length: count }, (_, i) => textOf(c, peek(c, i)!.at));
-  const at = { start: peek(c)!.at.start, end: peek(c, count - 1)!.at.end };
-  const name = words.join('_');
-  report(c, () => syntaxProblem('name-with-spaces', at, { name }));
-  return { at, name };
+  for (let part = peek(c); part !== undefined && isPartOfName(part); part = peek(c, count)) count++;
+  const last = peek(c, count - 1);
+  if (count < 2 || last?.kind === 'operator' || !definesAt(c, count)) return null;
+  const at = { start: peek(c)!.at.start, end: last!.at.end };
+  const words = textOf(c, at)
+    .split(/[^\p{L}\p{M}\d_]+/u)
+    .filter((word) => word !== '');
+  const joined = nameSpelling(words.join('_'));
+  const name = /^\d/.test(joined) ? null : joined;
+  report(c, () => syntaxProblem('broken-name', at, { name }));
+  return name === null ? null : { at, name };
 }
+
+function isPartOfName(token: Token): boolean {
+  return ['name', 'word', 'number', 'quantity', 'error'].includes(token.kind) || (token.kind === 'operator' && token.operator === '-');
+}
+
+/** A word that begins no statement but nearly does, with a value behind it: `Shall x < y`. */
+function misspeltWord(c: Cursor, token: Token): void {
+  const next = peek(c, 1);
+  if (token.kind !== 'name' || (next?.kind !== 'name' && next?.kind !== 'text')) return;
+  const near = nearSpellings(token.name, STATEMENT_WORDS);
+  if (near.length > 0) report(c, () => syntaxProblem('misspelt-statement', token.at, { word: textOf(c, token.at), near }));
+}
+
+const STATEMENT_WORDS = ['shall', 'should', 'curve', 'tabulate', 'use', 'instrument', 'action'];
 
 /** `x == 5` for `x = 5`. */
 function comparedName(c: Cursor): Identifier | null {

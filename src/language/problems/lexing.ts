@@ -12,7 +12,7 @@ const LEXING = {
     'error',
     (_: { decimal: string | null; joined: string | null; separated: string }) =>
       'A comma between two digits: the decimal sign is a point; put a space behind a comma that separates values',
-    (f, at) => readings([f.decimal, ''], [f.joined, ', thousands joined'], [f.separated, ', two values'])(at),
+    (f, at) => readings([f.decimal, ''], [f.joined, ', thousands joined'], [f.separated, ', values of their own'])(at),
   ),
   'gap-in-number': kind(
     'error',

@@ -187,10 +187,16 @@ const SYNTAX = {
   'not-a-statement': kind('error', (f: { found: string }) => `A statement does not begin with \`${f.found}\``),
   'reserved-name': kind('error', (f: { word: string }) => `\`${f.word}\` is a word of the notation and can't be a name`),
   'fixed-name': kind('error', (f: { name: string }) => `\`${f.name}\` is a number of the mathematics and can't be given another value`),
-  'name-with-spaces': kind(
+  'broken-name': kind(
     'error',
-    (f: { name: string }) => `A name has no spaces; write \`${f.name}\``,
+    (f: { name: string | null }) =>
+      f.name === null ? 'A name begins with a letter or `_`' : `A name is letters, digits and \`_\` without a gap; write \`${f.name}\``,
     (f, at) => write(at, f.name),
+  ),
+  'misspelt-statement': kind(
+    'error',
+    (f: { word: string; near: readonly string[] }) => `\`${f.word}\` begins no statement; did you mean ${oneOf(f.near)}`,
+    (f, at) => write(at, ...f.near),
   ),
   'type-behind-value': kind('error', (f: { name: string }) => `The unit stands behind the name: \`${f.name}: unit = …\``),
   'any-not-here': kind('error', (_: object) => '`any` stands behind parameters of functions only'),

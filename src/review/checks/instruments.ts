@@ -1,7 +1,7 @@
 // Readings taken with an instrument whose calibration was overdue on that day.
 
-import { dateText } from '../../language/lexer/dates.ts';
 import type { InstrumentResult } from '../../run/result.ts';
+import { dateText } from '../../text/date.ts';
 import { type Check, inFile, statements } from '../check.ts';
 import { finding } from '../finding.ts';
 

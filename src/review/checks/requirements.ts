@@ -1,7 +1,7 @@
 // Requirements that do not hold, and concessions that have run out.
 
-import { dateText } from '../../language/lexer/dates.ts';
 import type { RequirementResult } from '../../run/result.ts';
+import { dateText } from '../../text/date.ts';
 import { type Check, inFile, statements } from '../check.ts';
 import { type Finding, finding, type Level } from '../finding.ts';
 
