@@ -4,7 +4,7 @@ import type { Statement } from './ast.ts';
 import { lex } from './lexer.ts';
 import type { Cursor } from './parser/cursor.ts';
 import { GRAMMAR } from './parser/expressions.ts';
-import { type Extent, findStatements } from './parser/layout.ts';
+import { findStatements } from './parser/layout.ts';
 import { statement } from './parser/statements.ts';
 import type { Token, Trivia } from './token.ts';
 
@@ -13,6 +13,8 @@ export interface Parsed {
   readonly statements: readonly Statement[];
   readonly tokens: readonly Token[];
   readonly trivia: readonly Trivia[];
+  /** Which tokens begin a clause, by their index; those of broken statements are not to be relied on. */
+  readonly clauseStarts: readonly number[];
   /** Of the lexer and the parser, in the order of their places. */
   readonly problems: readonly Problem[];
 }
@@ -27,29 +29,19 @@ export function parse(text: string): Parsed {
   const errors = lexing.filter((p) => p.severity === 'error');
   const problems: Problem[] = [...lexing, ...layout];
   const statements: Statement[] = [];
+  const clauseStarts: number[] = [];
   let next = 0;
-  for (const extent of extents) {
-    const end = tokens[extent.end - 1]!.at.end;
-    const start = tokens[extent.start]!.at.start;
-    while (next < errors.length && errors[next]!.at.end <= start) next++;
-    const misread = next < errors.length && errors[next]!.at.start < end;
-    const { made, problem } = parseStatement(text, tokens, extent, misread);
-    statements.push(made);
-    if (problem !== null) problems.push(problem);
+  for (const { start, end, fault } of extents) {
+    const [from, to] = [tokens[start]!.at.start, tokens[end - 1]!.at.end];
+    while (next < errors.length && errors[next]!.at.end <= from) next++;
+    const misread = next < errors.length && errors[next]!.at.start < to;
+    const cursor: Cursor = {
+      text, tokens, start, end, grammar: GRAMMAR, uncertain: [], clauseStarts, at: start, depth: 0,
+      problem: misread ? null : fault,
+      failed: misread || fault !== null,
+    }; // biome-ignore format: what is simply passed on stands on one line
+    statements.push(statement(cursor));
+    if (cursor.problem !== null) problems.push(cursor.problem);
   }
-  return { statements, tokens, trivia, problems: problems.sort((a, b) => a.at.start - b.at.start) };
-}
-
-function parseStatement(
-  text: string,
-  tokens: readonly Token[],
-  extent: Extent,
-  misread: boolean,
-): { made: Statement; problem: Problem | null } {
-  const { start, end, fault } = extent;
-  const failed = misread || fault !== null;
-  const problem = misread ? null : fault;
-  const cursor: Cursor = { text, tokens, start, end, grammar: GRAMMAR, uncertain: [], at: start, depth: 0, problem, failed };
-  const made = statement(cursor);
-  return { made, problem: cursor.problem };
+  return { statements, tokens, trivia, clauseStarts, problems: problems.sort((a, b) => a.at.start - b.at.start) };
 }

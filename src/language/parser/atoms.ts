@@ -18,8 +18,9 @@ export function primary(c: Cursor): Expression {
   let made = atom(c);
   for (let depth = c.depth; isMark(c, '.'); depth++) {
     if (depth >= MAX_NESTING) return tooDeep(c);
-    c.at++;
+    const dot = c.tokens[c.at++]!;
     const column = columnHere(c);
+    if (made.kind === 'quantity') report(c, () => syntaxProblem('column-of-number', dot.at, {}));
     made = { kind: 'member', at: spanFrom(c, first), of: made, column };
     if (isMark(c, '(')) report(c, () => syntaxProblem('column-called', column.at, { column: column.name }));
   }

@@ -43,6 +43,7 @@ export function clauses(c: Cursor, rules: ClauseRules): Clauses {
   const common = rules.common ?? COMMON;
   while (c.at < c.end) {
     const token = c.tokens[c.at]!;
+    c.clauseStarts.push(c.at);
     const word = token.kind === 'text' ? 'text' : wordOf(token);
     const own = word !== null && Object.hasOwn(rules.own ?? {}, word) ? rules.own![word]! : null;
     if (own !== null) own(c);

@@ -23,6 +23,8 @@ export interface Cursor {
   readonly grammar: Grammar;
   /** Nodes with limits of their own, in the order of reading (L10). */
   readonly uncertain: (QuantityLiteral | Readings)[];
+  /** The tokens that begin a clause, by their index; shared by all statements of a block. */
+  readonly clauseStarts: number[];
   at: number;
   depth: number;
   problem: Problem | null;

@@ -148,6 +148,7 @@ const SYNTAX = {
   'list-too-long': kind('error', (f: { limit: number }) => `A list has at most ${f.limit} elements`),
   'list-index': kind('error', (_: object) => 'A list has no index; take a row of a table with `the … of … where …`'),
   'list-without-brackets': kind('error', (_: object) => 'A comma separates arguments and the elements of a list; a list stands in `[ ]`'),
+  'column-of-number': kind('error', (_: object) => 'A number has no columns'),
   'column-called': kind('error', (f: { column: string }) => `\`.${f.column}\` is a column; only a function has arguments`),
 
   // -------------------------------------------------------------------------------------------------- uncertainty
