@@ -84,12 +84,12 @@ export function readFrontMatter(text: string, code: Span | null, problems: Probl
     const { key, keyAt } = pair;
     const first = keys.get(key);
     if (first) {
-      problems.push(frontMatterProblem('front matter key twice', keyAt, { key }, [{ at: first, label: 'the first one' }]));
+      problems.push(frontMatterProblem('front-matter-key-twice', keyAt, { key }, [{ at: first, label: 'the first one' }]));
       continue;
     }
     keys.set(key, keyAt);
     if (!isField(key)) {
-      problems.push(frontMatterProblem('front matter key unknown', keyAt, { key, near: nearSpellings(key, FIELD_NAMES) }));
+      problems.push(frontMatterProblem('front-matter-key-unknown', keyAt, { key, near: nearSpellings(key, FIELD_NAMES) }));
       continue;
     }
     const value = readField(key, pair, problems);
@@ -124,7 +124,7 @@ function readSignatures(pair: Pair, items: readonly unknown[], plain: readonly P
     for (const { key } of isMap(entry) ? entry.items : []) {
       const [name, keyAt] = [keyText(key), pair.placeOf(asNode(key)) ?? at];
       if ((SIGNATURE_KEYS as readonly string[]).includes(name)) continue;
-      problems.push(frontMatterProblem('front matter key unknown', keyAt, { key: name, near: nearSpellings(name, SIGNATURE_KEYS) }));
+      problems.push(frontMatterProblem('front-matter-key-unknown', keyAt, { key: name, near: nearSpellings(name, SIGNATURE_KEYS) }));
     }
     const read = FIELDS.signatures.element.safeParse(plain[i]);
     if (read.success) signatures.push({ ...read.data, version: read.data.version || null, at });
@@ -148,5 +148,5 @@ function reportValue(field: string, issue: Issue, node: Node | null, pair: Pair,
     inner = isSeq(inner) || isMap(inner) ? asNode(inner.get(step, true)) : null;
     place = pair.placeOf(inner) ?? place;
   }
-  problems.push(frontMatterProblem('front matter value', place, { key, wanted: issue.message }));
+  problems.push(frontMatterProblem('front-matter-value', place, { key, wanted: issue.message }));
 }

@@ -7,6 +7,9 @@ export interface RowCell {
   readonly at: Span;
 }
 
+/** More cells are not told apart: a row that has them is no row of a table that is read. */
+const MAX_CELLS = 2_000;
+
 /** The cells of one line without its line end. `offset` is where the line starts in the file. */
 export function splitRow(line: string, offset: number): readonly RowCell[] {
   const cells: RowCell[] = [];
@@ -14,7 +17,7 @@ export function splitRow(line: string, offset: number): readonly RowCell[] {
   let from = line.length - line.trimStart().length;
   if (line[from] === '|') from++;
   for (let i = from; i <= end; i++) {
-    const ends = i === end ? i > from || cells.length === 0 : line[i] === '|' && line[i - 1] !== '\\';
+    const ends = i === end ? i > from || cells.length === 0 : line[i] === '|' && line[i - 1] !== '\\' && cells.length < MAX_CELLS;
     if (!ends) continue;
     cells.push(trimmed(line, from, i, offset));
     from = i + 1;

@@ -103,7 +103,7 @@ export function refreshValues(values: readonly ProseValue[], valueText: (value: 
 export function proseValueProblems(values: readonly ProseValue[], known: (value: ProseValue) => boolean): readonly Problem[] {
   return values.flatMap((value) => {
     const target = value.column === null ? value.name : `${value.name}.${value.column}`;
-    if (known(value)) return value.heading ? [proseProblem('value and heading', value.at, { target })] : [];
-    return value.heading ? [] : [proseProblem('link leads nowhere', value.at, { target })];
+    if (known(value)) return value.heading ? [proseProblem('value-and-heading', value.at, { target })] : [];
+    return value.heading ? [] : [proseProblem('link-leads-nowhere', value.at, { target })];
   });
 }

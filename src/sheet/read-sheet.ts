@@ -17,7 +17,7 @@ export function readSheet(text: string): Sheet {
   const problems: Problem[] = [];
   const lines = fileLines(text);
   const first = frontMatterEnd(lines);
-  if (first === 0 && isDashes(lines, 0)) problems.push(sheetProblem('front matter not closed', lines.between(0, 1), {}));
+  if (first === 0 && isDashes(lines, 0)) problems.push(sheetProblem('front-matter-not-closed', lines.between(0, 1), {}));
   const body = text.slice(lines.start(first));
   const blocks = readBlocks(body).map((block) => ({ ...block, from: block.from + first, to: block.to + first }));
   const cut = cutSegments(lines, blocks, first, problems);
@@ -70,10 +70,10 @@ function calcPart(lines: FileLines, segment: Segment & { kind: 'calc' }, end: nu
   const { fence, closed, results } = segment;
   const opening = lines.line(fence.from).match(/^[`~]+/)?.[0] ?? '```';
   const openingAt = lines.between(fence.from, fence.from + 1);
-  if (!closed) problems.push(sheetProblem('block not closed', openingAt, { fence: opening }));
+  if (!closed) problems.push(sheetProblem('block-not-closed', openingAt, { fence: opening }));
   for (let i = fence.from + 1; i < fence.to - (closed ? 1 : 0); i++) {
     if (!/^ {0,3}(?:`{3}|~{3})/.test(lines.line(i))) continue;
-    problems.push(sheetProblem('fence in block', lines.between(i, i + 1), { fence: opening }, [{ at: openingAt, label: 'opened here' }]));
+    problems.push(sheetProblem('fence-in-block', lines.between(i, i + 1), { fence: opening }, [{ at: openingAt, label: 'opened here' }]));
     break;
   }
   const inner = lines.between(fence.from + 1, fence.to - (closed ? 1 : 0));
@@ -85,8 +85,8 @@ function calcPart(lines: FileLines, segment: Segment & { kind: 'calc' }, end: nu
 
 function recorded(lines: FileLines, results: NonNullable<(Segment & { kind: 'calc' })['results']>, problems: Problem[]) {
   const at = lines.between(results.from, results.to);
-  if (results.conflict) problems.push(sheetProblem('results conflict', at, {}));
-  else if (!results.closed) problems.push(sheetProblem('results not closed', at, {}));
+  if (results.conflict) problems.push(sheetProblem('results-conflict', at, {}));
+  else if (!results.closed) problems.push(sheetProblem('results-not-closed', at, {}));
   return { at, rows: results.closed && !results.conflict ? readResults(lines.text.slice(at.start, at.end)) : null };
 }
 
@@ -96,11 +96,11 @@ function reportStrayResults(lines: FileLines, cut: Segments, cells: readonly She
   for (const block of cut.blocks) {
     if (block.level > 0 || block.kind !== 'html' || block.from < done) continue;
     const line = lines.line(block.from);
-    if (closesResults(line)) problems.push(sheetProblem('results end alone', lines.between(block.from, block.from + 1), {}));
+    if (closesResults(line)) problems.push(sheetProblem('results-end-alone', lines.between(block.from, block.from + 1), {}));
     if (!opensResults(line)) continue;
     const stray = resultsFrom(block.from, lines, cut.conflictLines);
     const at = lines.between(stray.from, stray.to);
-    problems.push(sheetProblem(followsResults(cells, at.start) ? 'results twice' : 'results without block', at, {}));
+    problems.push(sheetProblem(followsResults(cells, at.start) ? 'results-twice' : 'results-without-block', at, {}));
     done = stray.to;
   }
 }

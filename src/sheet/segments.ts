@@ -56,7 +56,7 @@ export function cutSegments(lines: FileLines, blocks: readonly Block[], first: n
   }
   proseUpTo(lines.count);
   const open = conflicts.filter((region) => !settled.some((results) => inside(region, results)));
-  for (const region of open) problems.push(sheetProblem('conflict markers', lines.between(region.from, region.to), {}));
+  for (const region of open) problems.push(sheetProblem('conflict-markers', lines.between(region.from, region.to), {}));
   return { segments: mergeConflicts(segments, open), blocks: others, conflicts: open, conflictLines };
 }
 
@@ -73,10 +73,10 @@ function isCalc(block: Block, lines: FileLines, problems: Problem[]): boolean {
   const line = lines.line(block.from);
   if (word === 'ampwright') {
     if (block.level === 0 && line.startsWith(block.markup)) return true;
-    problems.push(sheetProblem('block not at margin', lines.between(block.from, block.from + 1), {}));
+    problems.push(sheetProblem('block-not-at-margin', lines.between(block.from, block.from + 1), {}));
   } else if (/^amp?[ _-]?w?right$/i.test(word)) {
     const start = lines.start(block.from) + line.indexOf(word);
-    problems.push(sheetProblem('info string near', { start, end: start + word.length }, { info: word }));
+    problems.push(sheetProblem('info-string-near', { start, end: start + word.length }, { info: word }));
   }
   return false;
 }

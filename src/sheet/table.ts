@@ -27,6 +27,8 @@ export interface TableColumn {
   readonly at: Span;
   readonly type: ColumnType;
   readonly cells: readonly Cell[];
+  /** Its unit could not be read (a problem says why): the name is known, the type is a stand-in, and no cell has a value. */
+  readonly broken?: boolean;
 }
 
 /** One table; all columns have `rowCount` cells. */
@@ -40,6 +42,8 @@ export interface Table {
   readonly path: string | null;
   readonly columns: readonly TableColumn[];
   readonly rowCount: number;
+  /** It could not be read at all (a problem says why): only the name is known, and there are no columns. */
+  readonly broken?: boolean;
   /** The whole table in its sheet, caption included. */
   readonly at: Span;
 }

@@ -49,14 +49,14 @@ export function readPair(text: string, { at }: Section, problems: Problem[]): Pa
   if (fault) {
     const key = /^(\w[\w -]*?)\s*:/.exec(whole)?.[1] ?? null;
     problems.push(
-      frontMatterProblem('front matter syntax', placeOf(visible(fault.pos, whole)), { key, because: reason(fault.code, whole) }),
+      frontMatterProblem('front-matter-syntax', placeOf(visible(fault.pos, whole)), { key, because: reason(fault.code, whole) }),
     );
     return null;
   }
   const map = document?.contents;
   const [pair, ...more] = isMap(map) && !map.flow ? map.items : [];
   if (!pair || more.length > 0 || !isScalar(pair.key) || !pair.key.range) {
-    problems.push(frontMatterProblem('front matter line', placeOf(firstLine), {}));
+    problems.push(frontMatterProblem('front-matter-line', placeOf(firstLine), {}));
     return null;
   }
   return {
@@ -110,7 +110,7 @@ export function plainValue(node: Node | null, pair: Pair, problems: Problem[]): 
   if (isMap(node)) {
     return Object.fromEntries(node.items.map(({ key, value }) => [keyText(key), plainValue(asNode(value), pair, problems)]));
   }
-  if (node) problems.push(frontMatterProblem('front matter reference', pair.placeOf(node) ?? pair.keyAt, {}));
+  if (node) problems.push(frontMatterProblem('front-matter-reference', pair.placeOf(node) ?? pair.keyAt, {}));
   return '';
 }
 

@@ -88,13 +88,13 @@ describe('the front matter', () => {
       'error: T: `title` is no valid YAML: a quotation mark or bracket is missing',
     ]);
     check(['just text', '{title: T}', 'digits: 5'], { title: null, digits: 5 }, [
-      'error: just text: the front matter holds lines `key: value`; this is none',
-      'error: {title: T}: the front matter holds lines `key: value`; this is none',
+      'error: just text: The front matter holds lines `key: value`; this is none',
+      'error: {title: T}: The front matter holds lines `key: value`; this is none',
     ]);
   });
   it('warns about an unknown key and says what was likely meant', () => {
     check(['titel: T', 'colour: red'], { title: null }, [
-      'warning: titel: `titel` means nothing to Ampwright and is kept as it is; did you mean `title`?',
+      'warning: titel: `titel` means nothing to Ampwright and is kept as it is; did you mean `title`',
       'warning: colour: `colour` means nothing to Ampwright and is kept as it is',
     ]);
     check(['constructor: a', '__proto__: b'], { title: null }, [

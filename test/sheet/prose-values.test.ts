@@ -77,7 +77,7 @@ describe('a link in prose', () => {
   });
   it('to neither is a warning', () => {
     assert.deepEqual(problems('[1](#I_m)'), [
-      'warning: [1](#I_m): no entry and no heading is named `I_m`, so this value is not kept up to date',
+      'warning: [1](#I_m): No entry and no heading is named `I_m`, so this value is not kept up to date',
     ]);
   });
 });

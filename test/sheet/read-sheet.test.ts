@@ -81,7 +81,7 @@ describe('the cells of a sheet', () => {
 
 describe('a calc block', () => {
   it('may have longer fences, tildes, and words behind its info string', () => {
-    check(['````ampwright', 'a', '```', '````'], ['calc: a⏎```'], ['error fence in block: ```']);
+    check(['````ampwright', 'a', '```', '````'], ['calc: a⏎```'], ['error fence-in-block: ```']);
     check(['~~~ ampwright', 'a', '~~~~'], ['calc: a']);
     check(['```ampwright of the coil', 'a', '```'], ['calc: a']);
   });
@@ -98,7 +98,7 @@ describe('a calc block', () => {
     check(['a', '', ...block.map((line) => `    ${line}`)], ['prose: a⏎⏎    ```ampwright⏎    x = 1⏎    ```']);
   });
   it('in a list or a quote, or indented, is prose, with a warning', () => {
-    const warning = (line: string) => [`warning block not at margin: ${line}`];
+    const warning = (line: string) => [`warning block-not-at-margin: ${line}`];
     check(['- a', ...block.map((line) => `  ${line}`)], ['prose: - a⏎  ```ampwright⏎  x = 1⏎  ```'], warning('  ```ampwright'));
     check(
       block.map((line) => `> ${line}`),
@@ -112,17 +112,17 @@ describe('a calc block', () => {
     );
   });
   it('with a misspelt info string is prose, with a warning', () => {
-    check(['```Ampwright', '```'], ['prose: ```Ampwright⏎```'], ['warning info string near: Ampwright']);
+    check(['```Ampwright', '```'], ['prose: ```Ampwright⏎```'], ['warning info-string-near: Ampwright']);
   });
   it('in a row of a table is text of that row', () => {
     check(['| a |', '| - |', '| ```ampwright |'], ['prose: | a |⏎| - |⏎| ```ampwright |']);
   });
   it('that is not closed holds the rest of the file', () => {
-    check(['```ampwright', 'x = 1', '', 'b', ''], ['calc!: x = 1⏎⏎b'], ['error block not closed: ```ampwright']);
-    check(['```ampwright'], ['calc!: '], ['error block not closed: ```ampwright']);
+    check(['```ampwright', 'x = 1', '', 'b', ''], ['calc!: x = 1⏎⏎b'], ['error block-not-closed: ```ampwright']);
+    check(['```ampwright'], ['calc!: '], ['error block-not-closed: ```ampwright']);
   });
   it('whose closing fence was forgotten is named where the next one opens', () => {
-    check(['```ampwright', 'x = 1', '', 'b', '', ...block], ['calc: x = 1⏎⏎b⏎⏎```ampwright⏎x = 1'], ['error fence in block: ```ampwright']);
+    check(['```ampwright', 'x = 1', '', 'b', '', ...block], ['calc: x = 1⏎⏎b⏎⏎```ampwright⏎x = 1'], ['error fence-in-block: ```ampwright']);
   });
 });
 
@@ -131,20 +131,20 @@ describe('a results block', () => {
     check([...block, '', results[0]!, '', ...results.slice(1, 4), '', results[4]!, 'b'], ['calc+1: x = 1', 'prose: b']);
   });
   it('without its cell stays prose, with an error', () => {
-    check(['a', '', ...results, '', 'b'], [`prose: a⏎⏎${results.join('⏎')}⏎⏎b`], ['error results without block: <!-- results -->']);
+    check(['a', '', ...results, '', 'b'], [`prose: a⏎⏎${results.join('⏎')}⏎⏎b`], ['error results-without-block: <!-- results -->']);
   });
   it('that is doubled stays prose, with an error', () => {
-    check([...block, ...results, ...results], ['calc+1: x = 1', `prose: ${results.join('⏎')}`], ['error results twice: <!-- results -->']);
+    check([...block, ...results, ...results], ['calc+1: x = 1', `prose: ${results.join('⏎')}`], ['error results-twice: <!-- results -->']);
   });
   it('that is not closed ends with its last row', () => {
-    check([...block, ...results.slice(0, 4), 'b'], ['calc+?: x = 1', 'prose: b'], ['error results not closed: <!-- results -->']);
-    check([...block, results[0]!], ['calc+?: x = 1'], ['error results not closed: <!-- results -->']);
+    check([...block, ...results.slice(0, 4), 'b'], ['calc+?: x = 1', 'prose: b'], ['error results-not-closed: <!-- results -->']);
+    check([...block, results[0]!], ['calc+?: x = 1'], ['error results-not-closed: <!-- results -->']);
   });
   it('with a line of prose in it does not swallow that line', () => {
     check(
       [...block, ...results.slice(0, 4), 'b', results[4]!],
       ['calc+?: x = 1', 'prose: b⏎<!-- end results -->'],
-      ['error results not closed: <!-- results -->', 'error results end alone: <!-- end results -->'],
+      ['error results-not-closed: <!-- results -->', 'error results-end-alone: <!-- end results -->'],
     );
   });
   it('with another head or a row of another width has no rows', () => {
@@ -155,7 +155,7 @@ describe('a results block', () => {
 
 describe('front matter', () => {
   it('that is not closed is prose, with an error', () => {
-    check(['---', 'title: T'], ['prose: ---⏎title: T'], ['error front matter not closed: ---']);
+    check(['---', 'title: T'], ['prose: ---⏎title: T'], ['error front-matter-not-closed: ---']);
   });
   it('may be empty', () => {
     check(['---', '---'], ['front matter: ']);
@@ -169,7 +169,7 @@ describe('conflict markers of a merge', () => {
     const sheet = check(
       lines,
       ['calc: x = 1', 'prose: # A', 'conflict: ```ampwright⏎<<<<<<< HEAD⏎y = 2⏎=======⏎y = 3⏎>>>>>>> b⏎```', 'prose: # B', 'calc: x = 1'],
-      ['error conflict markers: <<<<<<< HEAD'],
+      ['error conflict-markers: <<<<<<< HEAD'],
     );
     assert.equal(sheet.conflicts.length, 1);
   });
@@ -177,16 +177,16 @@ describe('conflict markers of a merge', () => {
     check(
       ['# A', ...conflict(['# B', ...block], ['# C', ...block]), '', '# D'],
       ['conflict: # A⏎<<<<<<< HEAD⏎# B⏎```ampwright⏎x = 1⏎```⏎=======⏎# C⏎```ampwright⏎x = 1⏎```⏎>>>>>>> b', 'prose: # D'],
-      ['error conflict markers: <<<<<<< HEAD'],
+      ['error conflict-markers: <<<<<<< HEAD'],
     );
   });
   it('count when only some of them were removed', () => {
-    check(['a', '<<<<<<< HEAD', 'b'], ['conflict: a⏎<<<<<<< HEAD⏎b'], ['error conflict markers: <<<<<<< HEAD']);
-    check(['a', '', '=======', 'b', '>>>>>>> c'], ['conflict: a⏎⏎=======⏎b⏎>>>>>>> c'], ['error conflict markers: =======']);
+    check(['a', '<<<<<<< HEAD', 'b'], ['conflict: a⏎<<<<<<< HEAD⏎b'], ['error conflict-markers: <<<<<<< HEAD']);
+    check(['a', '', '=======', 'b', '>>>>>>> c'], ['conflict: a⏎⏎=======⏎b⏎>>>>>>> c'], ['error conflict-markers: =======']);
   });
   it('in recorded results alone leave the block alive: recording settles them', () => {
     const lines = [...block, '', ...results.slice(0, 3), ...conflict(['| x | 1 | |'], ['| x | 2 | |']), results[4]!, '', 'b'];
-    const sheet = check(lines, ['calc+?: x = 1', 'prose: b'], ['error results conflict: <!-- results -->']);
+    const sheet = check(lines, ['calc+?: x = 1', 'prose: b'], ['error results-conflict: <!-- results -->']);
     assert.deepEqual(sheet.conflicts, []);
   });
   it('are not seen in a heading of seven letters or a deep quote', () => {
