@@ -9,6 +9,8 @@ export interface PublishedCase {
   readonly source: string;
   /** In the notation, with the trade library in sight. */
   readonly expression: string;
+  /** Statements that the expression needs, such as uncertain inputs. */
+  readonly given?: string;
   /** A number in a unit (`1` for a plain number), a text, or what the refusal must say. */
   readonly expected: readonly [value: number, unit: string] | string | RegExp;
   /** In the expected unit: half of the last printed digit, unless `why` says otherwise. 0 for a table's value. */
@@ -17,13 +19,18 @@ export interface PublishedCase {
   readonly why?: string;
 }
 
+/** One published value in one line. */
+export function row(id: string, source: string, expression: string, expected: PublishedCase['expected'], tolerance = 0): PublishedCase {
+  return { id, source, expression, expected, tolerance };
+}
+
 /** Declares the test of one published value. */
 export function checkCase(published: PublishedCase): void {
-  const { id, expression, expected, source } = published;
+  const { id, expression, expected, source, given = '' } = published;
   const shown = typeof expected === 'string' ? expected : expected instanceof RegExp ? 'is refused' : expected.join(' ');
   it(`${id}: ${expression} → ${shown} (${source})`, () => {
     const unit = Array.isArray(expected) ? `: ${expected[1]}` : '';
-    const { value, errors } = evaluate(`x${unit} = ${expression}`);
+    const { value, errors } = evaluate(`${given}\nx${unit} = ${expression}`);
     if (expected instanceof RegExp) {
       assert.match(errors.join('\n'), expected);
       return;
