@@ -6,13 +6,32 @@ import { joined, negated, product, raised, root, sum } from './math/arithmetic.t
 import { literalNodes, type Numeral, numeral, plusMinusNodes, shownText } from './math/quantity.ts';
 import { type Scope, SYMBOLS } from './math/scope.ts';
 import { isSingleLetter, symbol } from './math/symbol.ts';
-import { bound, close, followed, grouped, infix, LEVEL, led, nodesOf, oneNode, open, piece, type Typeset, words } from './math/typeset.ts';
-import { isWorded, worded } from './math/worded.ts';
+import {
+  bound,
+  bracketed,
+  bracketedParts,
+  followed,
+  grouped,
+  infix,
+  LEVEL,
+  led,
+  nodesOf,
+  oneNode,
+  piece,
+  type Typeset,
+  whole,
+  words,
+} from './math/typeset.ts';
+import { caseLines, isWorded, worded } from './math/worded.ts';
 import { element, type ViewNode } from './node.ts';
 
-/** The expression as `math` elements; a line may break between two of them. */
+/** The expression as `math` elements; a line may break between two of them, and does at a `br`. */
 export function mathParts(expression: ast.Expression, scope: Scope = SYMBOLS): ViewNode[] {
-  return typeset(expression, scope).parts.map((nodes) => math(nodes));
+  let inner = expression;
+  while (inner.kind === 'group') inner = inner.inner;
+  if (inner.kind === 'if')
+    return caseLines(inner, scope, typeset).flatMap((parts, i) => [...(i === 0 ? [] : [element('br', {})]), ...parts.map(math)]);
+  return typeset(expression, scope).parts.map(math);
 }
 
 /** Nodes as one formula. */
@@ -113,7 +132,7 @@ function hideValue(scope: Scope): Scope {
 
 function list(items: readonly Typeset[]): Typeset {
   const inner = commaed(items);
-  return { ...piece([], LEVEL.atom), parts: followed(led([open('[')], inner), [close(']')]) };
+  return { ...piece([], LEVEL.atom), parts: bracketedParts([], '[', inner, ']') };
 }
 
 function commaed(items: readonly Typeset[]): Typeset['parts'] {
@@ -135,7 +154,7 @@ function readings(e: ast.Readings, scope: Scope): Typeset {
 // Functions that mathematics writes with signs of its own.
 const SIGNS: Readonly<Record<string, (args: readonly Typeset[]) => Typeset | null>> = {
   sqrt: ([x, ...more]) => (x && more.length === 0 ? root(x) : null),
-  abs: ([x, ...more]) => (x && more.length === 0 ? piece([element('mrow', {}, open('|'), ...nodesOf(x), close('|'))], LEVEL.atom) : null),
+  abs: ([x, ...more]) => (x && more.length === 0 ? piece([element('mrow', {}, ...bracketed('|', nodesOf(x), '|'))], LEVEL.atom) : null),
   hypot: (args) =>
     args.length > 1
       ? root(
@@ -156,8 +175,8 @@ function call(e: ast.Call, scope: Scope): Typeset {
     const value = typeset(a.value, scope);
     return a.name === null ? value : { ...value, parts: led([symbol(a.name.name), infix('=')], value.parts) };
   });
-  const head = [functionName(e.callee.name), element('mo', { lspace: '0', rspace: '0' }, '\u2061'), open('(')];
-  return { ...piece([], LEVEL.atom), parts: followed(led(head, commaed(args)), [close(')')]) };
+  const head = [functionName(e.callee.name), element('mo', { lspace: '0', rspace: '0' }, '\u2061')];
+  return { ...piece([], LEVEL.atom), parts: bracketedParts(head, '(', commaed(args), ')') };
 }
 
 /** A function's (or table's) name: upright, as it is written. */
@@ -194,7 +213,7 @@ export const RELATIONS: Readonly<Record<ast.Relation, string>> = {
 
 function comparison(e: ast.Comparison, scope: Scope): Typeset {
   const parts = e.operands.flatMap((operand, i) => {
-    const set = bound(typeset(operand, scope), LEVEL.sum);
+    const set = whole(bound(typeset(operand, scope), LEVEL.sum));
     if (i === 0) return set.parts;
     const relation = e.relations[i - 1]!.relation;
     const sign = relation === 'is' || relation === 'is not' ? words(` ${relation} `) : infix(RELATIONS[relation]);
@@ -206,7 +225,7 @@ function comparison(e: ast.Comparison, scope: Scope): Typeset {
 function junction(e: ast.Junction, scope: Scope): Typeset {
   const level = LEVEL[e.kind];
   const parts = e.operands.flatMap((operand, i) => {
-    const set = bound(typeset(operand, scope), level + 1);
+    const set = whole(bound(typeset(operand, scope), level + 1));
     return i === 0 ? set.parts : led([words(` ${e.kind} `)], set.parts);
   });
   return { ...piece([], level), parts };

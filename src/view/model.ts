@@ -33,10 +33,11 @@ export interface SourceView {
   readonly text: string;
 }
 
-/** A name with its value: what a result depends on. */
+/** A name with its value: what a result depends on, or what uses it. */
 export interface LinkView {
   readonly name: string;
-  readonly symbol: ViewNode;
+  /** Null where it is no name but a statement without one, such as `shall I_n <= I_AC3`. */
+  readonly symbol: ViewNode | null;
   readonly value: string | null;
 }
 
@@ -93,7 +94,7 @@ interface RowBase {
   readonly source: SourceView | null;
   readonly because: string | null;
   readonly problems: readonly ProblemView[];
-  /** Why there is no result: `not calculated: I_n has no value`; null where there is one. */
+  /** Why there is no result: `I_n has no value`; null where there is one. */
   readonly missing: string | null;
   /** What it reads directly. */
   readonly reads: readonly LinkView[];

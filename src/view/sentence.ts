@@ -17,18 +17,18 @@ export function sentence(row: RowView): string {
 function statement(row: RowView): string {
   switch (row.kind) {
     case 'entry':
-      return row.value ? `${row.name} = ${valueText(row.value)}` : `${row.name}: ${row.missing ?? 'not calculated'}`;
+      return row.value ? `${row.name} = ${valueText(row.value)}` : `${row.name}: ${missingText(row)}`;
     case 'column':
-      return `${row.table}.${row.column}: ${row.missing ?? row.values.map((v) => (v === null ? '–' : valueText(v))).join(', ')}`;
+      return `${row.table}.${row.column}: ${row.missing ? missingText(row) : row.values.map((v) => (v === null ? '–' : valueText(v))).join(', ')}`;
     case 'function':
       return `function ${row.name} = ${row.formula.written}`;
     case 'requirement':
       return requirementSentence(row);
     case 'curve':
-      return row.missing ? `curve ${row.missing}` : `curve of ${row.y.title} over ${row.x.name}`;
+      return row.missing ? `curve ${missingText(row)}` : `curve of ${row.y.title} over ${row.x.name}`;
     case 'tabulation':
       return row.missing
-        ? `tabulation ${row.missing}`
+        ? `tabulation ${missingText(row)}`
         : `tabulation of ${row.heads.map((h) => h.title).join(', ')}: ${row.cells.length} rows`;
     case 'instrument':
       return `instrument ${row.name}${row.bounds ? ` ${row.bounds.map(textOf).join('')}` : ''}${row.serial ? `, serial ${row.serial}` : ''}${row.due ? `, due ${row.due}` : ''}`;
@@ -43,6 +43,10 @@ function statement(row: RowView): string {
   }
 }
 
+function missingText({ missing }: RowView): string {
+  return `not calculated${missing ? `, ${missing}` : ''}`;
+}
+
 /** `34.40 A ± 0.69 A (k = 2)`. */
 export function valueText(value: ValueView): string {
   return [value.text, value.plusMinus, value.coverage && `(${value.coverage})`].filter((part) => part !== null).join(' ');
@@ -50,10 +54,10 @@ export function valueText(value: ValueView): string {
 
 function requirementSentence(row: RequirementRow): string {
   const sides = row.sides ? `: ${sidesText(row.sides)}` : '';
-  const missing = row.missing && row.status === 'not calculated' ? row.missing : row.status;
+  const status = row.status === 'not calculated' ? missingText(row) : row.status;
   const because = row.because ? `, because ${row.because}` : '';
   const accepted = row.concession ? `, accepted by ${row.concession.by} until ${row.concession.until}` : '';
-  return `${row.force} ${row.condition.written}${sides}: ${missing}${row.sides?.margin ? `, ${row.sides.margin}` : ''}${because}${accepted}`;
+  return `${row.force} ${row.condition.written}${sides}: ${status}${row.sides?.margin ? `, ${row.sides.margin}` : ''}${because}${accepted}`;
 }
 
 /** `34.40 A ≤ 40 A`. */

@@ -1,27 +1,48 @@
 // The ledger's row for an entry, and for a computed column.
 import type { BudgetView, ChoiceView, ColumnRow, EntryRow } from '../model.ts';
 import { type Child, type ElementNode, element } from '../node.ts';
-import { anchor, cell, formula, formulaCell, head, link, links, putInCell, sourceCell, unfolding, value } from './parts.ts';
+import {
+  anchor,
+  cell,
+  formula,
+  formulaCell,
+  head,
+  link,
+  links,
+  MISSING,
+  putInCell,
+  sourceCell,
+  unbroken,
+  unfolding,
+  value,
+} from './parts.ts';
 
 export function entryRow(row: EntryRow): ElementNode {
-  const result = row.value ? value(row.value) : [element('span', { class: 'aw-missing' }, row.missing ?? 'not calculated')];
+  const result = row.value ? value(row.value) : [MISSING];
   const given = row.role === 'input';
   return element(
     'tr',
-    { role: 'row', class: `aw-entry aw-${row.role}`, id: anchor(row.name), 'data-key': row.key },
+    { role: 'row', class: `aw-entry aw-role-${row.role}`, id: anchor(row.name), 'data-key': row.key },
     head(link(row.name, row.symbol), row),
-    ...(given ? [cell('formula', 'Given as', row.formula ? [formula(row.formula.parts)] : [], 2)] : formulaCells(row)),
+    ...(given ? [cell('formula', 'Given as', row.formula ? [formula(row.formula.parts, 2)] : [], 2)] : formulaCells(row)),
     cell('result', null, [
-      unfolding(row.key, result, [links('Depends on', row.reads), budget(row.budget), links('Used by', row.usedBy)]),
+      unfolding(row.key, result, row.value ? row.value.remark : row.missing, [
+        links('Depends on', row.reads),
+        budget(row.budget),
+        links('Used by', row.usedBy),
+      ]),
       row.choice && choice(row.choice),
     ]),
-    cell('source', 'Source', [...sourceCell(row.source, row.because), row.reading && element('div', { class: 'aw-reading' }, row.reading)]),
+    cell('source', 'Source', [
+      ...sourceCell(row.source, row.because),
+      row.reading && element('div', { class: 'aw-reading' }, ...unbroken(row.reading)),
+    ]),
   );
 }
 
 function formulaCells(row: EntryRow): ElementNode[] {
   if (row.formula === null) return [cell('formula', null, [], 2)];
-  if (row.formula.putIn === null) return [cell('formula', 'Formula', formulaCell(row.formula), 2)];
+  if (row.formula.putIn === null) return [cell('formula', 'Formula', formulaCell(row.formula, 2), 2)];
   return [cell('formula', 'Formula', formulaCell(row.formula)), cell('putin', 'Values put in', putInCell(row.formula))];
 }
 
@@ -72,18 +93,17 @@ function share(part: number): ElementNode {
 export function columnRow(row: ColumnRow): ElementNode {
   const count = row.values.length;
   const items = row.values.map((v) => element('li', {}, v === null ? '–' : value(v)));
-  const summary = row.missing ?? `${count} ${count === 1 ? 'row' : 'rows'}`;
+  const summary = row.missing ? MISSING : element('span', { class: 'aw-value' }, `${count} ${count === 1 ? 'row' : 'rows'}`);
   return element(
     'tr',
     { role: 'row', class: 'aw-entry aw-column', id: anchor(`${row.table}.${row.column}`), 'data-key': row.key },
     head(link(`${row.table}.${row.column}`, row.symbol), row),
-    cell('formula', 'Formula for each row', formulaCell(row.formula), 2),
+    cell('formula', 'Formula for each row', formulaCell(row.formula, 2), 2),
     cell('result', null, [
-      unfolding(
-        row.key,
-        [element('span', { class: row.missing ? 'aw-missing' : 'aw-value' }, summary)],
-        [count > 0 && element('ol', { class: 'aw-values' }, ...items), links('Depends on', row.reads)],
-      ),
+      unfolding(row.key, [summary], row.missing, [
+        count > 0 && element('ol', { class: 'aw-values' }, ...items),
+        links('Depends on', row.reads),
+      ]),
     ]),
     cell('source', 'Source', sourceCell(row.source, row.because)),
   );

@@ -5,7 +5,7 @@ import { plot, short } from '../plot.ts';
 import { wide } from './parts.ts';
 
 export function curveRow(row: CurveRow): ElementNode {
-  if (row.missing !== null) return wide('curve', element('span', { class: 'aw-missing' }, `Curve ${row.missing}`));
+  if (row.missing !== null) return wide('curve', element('span', { class: 'aw-missing' }, `Curve not calculated: ${row.missing}`));
   return wide(
     'curve',
     element(
@@ -14,7 +14,12 @@ export function curveRow(row: CurveRow): ElementNode {
       element('div', { class: 'aw-plot-wide' }, plot(row, 640)),
       element('div', { class: 'aw-plot-narrow' }, plot(row, 320)),
       row.description && element('figcaption', {}, row.description),
-      element('details', { class: 'aw-details', 'data-key': row.key }, element('summary', {}, 'Data of the curve'), dataTable(row)),
+      element(
+        'details',
+        { class: 'aw-details', 'data-key': row.key },
+        element('summary', { class: 'aw-line' }, 'Data of the curve'),
+        dataTable(row),
+      ),
     ),
   );
 }
@@ -35,7 +40,8 @@ function number(value: number | null): string {
 }
 
 export function tabulationRow(row: TabulationRow): ElementNode {
-  if (row.missing !== null) return wide('tabulation', element('span', { class: 'aw-missing' }, `Tabulation ${row.missing}`));
+  if (row.missing !== null)
+    return wide('tabulation', element('span', { class: 'aw-missing' }, `Tabulation not calculated: ${row.missing}`));
   const heads = row.heads.map((h) => inUnit(h.title, h.unit));
   return wide(
     'tabulation',

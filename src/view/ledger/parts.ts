@@ -1,36 +1,36 @@
 // Parts that several kinds of row share: formulas, values, links, problems.
+
 import { problemMark } from '../mark.ts';
+import { widthOf } from '../math/width.ts';
 import type { FormulaParts, FormulaView, LinkView, ProblemView, RowView, SourceView, ValueView } from '../model.ts';
-import { type Child, type ElementNode, element, type ViewNode } from '../node.ts';
+import { type Child, type ElementNode, element, textOf, type ViewNode } from '../node.ts';
 
 /** How many columns the ledger has: quantity, formula, values put in, result, source. */
 export const COLUMNS = 5;
 
-/** A formula; its line may break between the parts. */
-export function formula(parts: FormulaParts): ElementNode {
-  const widest = Math.max(...parts.map(widthOf));
-  const long = widest > 46 ? ' aw-longest' : widest > 30 ? ' aw-long' : '';
-  const scrolls = widest > 46;
+// Letters: a part with more is set smaller, and one with yet more can be scrolled where its column is too narrow.
+const LONG = 24;
+const LONGEST = 30;
+
+/** A formula in so many columns; its line may break between the parts. */
+export function formula(parts: FormulaParts, columns = 1): ElementNode {
+  const widest = Math.max(0, ...parts.map(widthOf)) / columns;
+  const lines = parts.some((part) => typeof part !== 'string' && part.tag === 'br') ? ' aw-lines' : '';
+  const long = widest > LONGEST ? ' aw-longest' : widest > LONG ? ' aw-long' : '';
+  const scrolls = widest > LONGEST;
   const inner = parts.flatMap((part, i) => (i === 0 ? [part] : [element('wbr', {}), part]));
-  return element('div', { class: `aw-math${long}`, ...(scrolls ? { tabindex: 0, role: 'group', 'aria-label': 'formula' } : {}) }, ...inner);
+  return element(
+    'div',
+    { class: `aw-math${long}${lines}`, ...(scrolls ? { tabindex: 0, role: 'group', 'aria-label': 'formula' } : {}) },
+    ...inner,
+  );
 }
 
-/** About how many letters wide a part of a formula is; a fraction counts its wider half. */
-export function widthOf(node: ViewNode): number {
-  if (typeof node === 'string') return node.length;
-  const widths = node.children.map(widthOf);
-  if (node.tag === 'mfrac' || node.tag === 'mtable') return Math.max(0, ...widths);
-  const sum = widths.reduce((a, b) => a + b, 0);
-  if (node.tag === 'mo') return sum + 1;
-  if (node.tag === 'msub' || node.tag === 'msup' || node.tag === 'msubsup') return widths[0]! + (sum - widths[0]!) * 0.7;
-  return sum;
-}
-
-/** The formula's column: the call as written above the formula behind it, and local definitions below. */
-export function formulaCell(view: FormulaView): Child[] {
+/** The formula's column: the formula, the call that it stands for, and local definitions. */
+export function formulaCell(view: FormulaView, columns = 1): Child[] {
   return [
-    view.call && element('div', { class: 'aw-call' }, formula(view.call)),
-    formula(view.parts),
+    formula(view.parts, columns),
+    view.call && element('div', { class: 'aw-call' }, formula(view.call, columns)),
     view.where.length > 0 &&
       element(
         'div',
@@ -60,13 +60,15 @@ export function value(view: ValueView): Child[] {
     element('span', { class: 'aw-value' }, view.text),
     view.plusMinus && [' ', element('span', { class: 'aw-plusminus' }, view.plusMinus)],
     view.coverage && [' ', element('span', { class: 'aw-coverage' }, `(${view.coverage})`.replaceAll(' ', '\u00A0'))],
-    view.remark && element('div', { class: 'aw-remark' }, view.remark),
   ];
 }
 
+/** In place of a result. */
+export const MISSING = element('span', { class: 'aw-missing' }, 'not calculated');
+
 /** A symbol that leads to where its name is defined. */
 export function link(name: string, symbol: ViewNode): ElementNode {
-  return element('a', { class: 'aw-symbol', href: `#${anchor(name)}`, 'data-name': name, 'aria-label': name }, inMath(symbol));
+  return element('a', { class: 'aw-symbol', href: `#${anchor(name)}`, 'data-name': name, 'aria-label': textOf(symbol) }, inMath(symbol));
 }
 
 function inMath(symbol: ViewNode): ViewNode {
@@ -81,12 +83,23 @@ export function anchor(name: string): string {
 /** A list of names with their values under a heading; nothing where there are none. */
 export function links(heading: string, of: readonly LinkView[]): Child {
   if (of.length === 0) return null;
-  const items = of.map((l) => element('li', {}, link(l.name, l.symbol), l.value && element('span', { class: 'aw-figure' }, ` ${l.value}`)));
+  const items = of.map((l) =>
+    element(
+      'li',
+      {},
+      l.symbol === null ? l.name : link(l.name, l.symbol),
+      l.value && element('span', { class: 'aw-figure' }, ` ${l.value}`),
+    ),
+  );
   return element('div', { class: 'aw-list' }, element('div', { class: 'aw-label' }, heading), element('ul', {}, ...items));
 }
 
-/** What unfolds: a summary in the row, the rest below it. Without a rest it is the summary alone. */
-export function unfolding(key: string, summary: readonly Child[], rest: readonly Child[]): Child {
+/** What unfolds: one line and what belongs to it below, then the rest. Without a rest there is nothing to unfold. */
+export function unfolding(key: string, line: readonly Child[], remark: Child, rest: readonly Child[]): Child {
+  const summary = [
+    element('span', { class: 'aw-line' }, ...line),
+    typeof remark === 'string' ? element('div', { class: 'aw-remark' }, remark) : remark,
+  ];
   if (rest.every((child) => child === null || child === false)) return element('div', { class: 'aw-plain' }, ...summary);
   return element(
     'details',
@@ -100,9 +113,22 @@ export function unfolding(key: string, summary: readonly Child[], rest: readonly
 export function sourceCell(source: SourceView | null, because: string | null): Child[] {
   return [
     source &&
-      element('div', {}, element('span', { class: 'aw-kind' }, source.kind), ' ', element('span', { class: 'aw-quote' }, source.text)),
-    because && element('div', { class: 'aw-because' }, because),
+      element(
+        'div',
+        {},
+        element('span', { class: 'aw-kind' }, source.kind),
+        ' ',
+        element('span', { class: 'aw-quote' }, ...unbroken(source.text)),
+      ),
+    because && element('div', { class: 'aw-because' }, ...unbroken(because)),
   ];
+}
+
+/** Words whose dates and numbers with hyphens (`IEC 60034-1`) stay on one line. */
+export function unbroken(text: string): Child[] {
+  return text
+    .split(/(\S*\d-\d\S*)/)
+    .map((piece, i) => (i % 2 === 1 && piece.length < 30 ? element('span', { class: 'aw-nowrap' }, piece) : piece));
 }
 
 /** The row's head: what it is, and its description. */
@@ -138,7 +164,7 @@ export function problems(of: readonly ProblemView[]): Child {
 }
 
 function problem(of: ProblemView): ElementNode {
-  const mends = of.mends.map((mend) => element('li', {}, mend));
+  const mends = of.mends.map((mend) => element('li', {}, ...quoted(mend)));
   return element(
     'div',
     { class: `aw-problem aw-${of.severity}` },
@@ -147,8 +173,13 @@ function problem(of: ProblemView): ElementNode {
       'div',
       {},
       element('span', { class: 'aw-severity' }, `${of.severity[0]!.toUpperCase()}${of.severity.slice(1)}, line ${of.line}`),
-      element('div', { class: 'aw-message' }, of.message),
+      element('div', { class: 'aw-message' }, ...quoted(of.message)),
       mends.length > 0 && element('ul', { class: 'aw-mends', 'aria-label': 'Ways to mend it' }, ...mends),
     ),
   );
+}
+
+/** A message with what stands between backquotes as code. */
+function quoted(message: string): Child[] {
+  return message.split('`').map((piece, i) => (i % 2 === 1 ? element('code', {}, piece) : piece));
 }

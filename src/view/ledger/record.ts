@@ -1,6 +1,6 @@
 // The ledger's rows for what has no result of its own: functions, instruments, actions, used sheets, unreadable lines.
 import type { ActionRow, FunctionRow, InstrumentRow, UnreadableRow, UseRow } from '../model.ts';
-import { type Child, type ElementNode, element } from '../node.ts';
+import { type Child, type ElementNode, element, textOf } from '../node.ts';
 import { anchor, cell, formula, formulaCell, head, link, sourceCell } from './parts.ts';
 
 export function functionRow(row: FunctionRow): ElementNode {
@@ -14,14 +14,18 @@ export function functionRow(row: FunctionRow): ElementNode {
     'tr',
     { role: 'row', class: 'aw-function', id: anchor(row.name), 'data-key': row.key },
     head(
-      element('a', { class: 'aw-symbol', href: `#${anchor(row.name)}`, 'data-name': row.name, 'aria-label': row.name }, ...row.head),
+      element(
+        'a',
+        { class: 'aw-symbol', href: `#${anchor(row.name)}`, 'data-name': row.name, 'aria-label': textOf(row.head) },
+        ...row.head,
+      ),
       row,
     ),
     cell(
       'formula',
       'Formula',
       [
-        ...formulaCell(row.formula),
+        ...formulaCell(row.formula, 2),
         needs.length > 0 &&
           element('div', { class: 'aw-list' }, element('div', { class: 'aw-label' }, 'Needs'), element('ul', {}, ...needs)),
       ],

@@ -1,8 +1,8 @@
 // The ledger's row for a requirement.
 import { gauge } from '../gauge.ts';
 import { statusMark } from '../mark.ts';
-import type { RequirementRow, SidesView, StatusView } from '../model.ts';
-import { type Child, type ElementNode, element } from '../node.ts';
+import type { FormulaParts, RequirementRow, SidesView, StatusView } from '../model.ts';
+import { type Child, type ElementNode, element, textOf } from '../node.ts';
 import { cell, formulaCell, head, links, putInCell, sourceCell, unfolding } from './parts.ts';
 
 /** What the words of the notation ask for. */
@@ -12,7 +12,7 @@ export function requirementRow(row: RequirementRow): ElementNode {
   const putIn = row.condition.putIn;
   const formulas =
     putIn === null
-      ? [cell('formula', 'Condition', formulaCell(row.condition), 2)]
+      ? [cell('formula', 'Condition', formulaCell(row.condition, 2), 2)]
       : [cell('formula', 'Condition', formulaCell(row.condition)), cell('putin', 'Values put in', putInCell(row.condition))];
   return element(
     'tr',
@@ -20,12 +20,10 @@ export function requirementRow(row: RequirementRow): ElementNode {
     head(element('span', { class: 'aw-force' }, row.force), row),
     ...formulas,
     cell('result', null, [
-      unfolding(
-        row.key,
-        [status(row.status), row.missing && row.status === 'not calculated' && element('div', { class: 'aw-missing' }, row.missing)],
-        [row.rows.length > 0 && eachRow(row), links('Depends on', row.reads)],
-      ),
-      row.sides && sides(row.sides),
+      unfolding(row.key, [status(row.status)], row.sides ? sides(row.sides, putIn) : row.missing, [
+        row.rows.length > 0 && eachRow(row),
+        links('Depends on', row.reads),
+      ]),
       row.forEach && element('div', { class: 'aw-remark' }, row.forEach),
       row.throughout && element('div', { class: 'aw-remark' }, row.throughout),
     ]),
@@ -38,13 +36,21 @@ export function status(of: StatusView): ElementNode {
   return element('span', { class: `aw-status aw-${of === 'not calculated' ? 'none' : of}` }, statusMark(of), ' ', of);
 }
 
-function sides(of: SidesView): Child {
+// The sides are not said again where the values put in say nothing else.
+function sides(of: SidesView, putIn: FormulaParts | null): Child {
+  const bare = (text: string) => text.replace(/[\s\u00A0]/g, '');
+  const said = putIn !== null && bare(putIn.map(textOf).join('')) === bare(`${of.left.text}${of.relation}${of.right.text}`);
   return element(
     'div',
     { class: 'aw-sides' },
-    element('div', { class: 'aw-comparison' }, `${of.left.text} ${of.relation}\u00A0${of.right.text}`),
+    !said && element('div', { class: 'aw-comparison' }, `${of.left.text} ${of.relation}\u00A0${of.right.text}`),
     of.margin !== '' &&
-      element('div', { class: 'aw-margin' }, of.margin, of.uncertainty && element('span', { class: 'aw-coverage' }, `, ${of.uncertainty}`)),
+      element(
+        'div',
+        { class: 'aw-margin' },
+        of.margin,
+        of.uncertainty && [' ', element('span', { class: 'aw-coverage aw-apart' }, of.uncertainty.replaceAll(' ', '\u00A0'))],
+      ),
     of.gauge && gauge(of.gauge),
   );
 }

@@ -1,11 +1,11 @@
 // Sums, products, quotients, powers and roots, made of pieces that are set already.
 import { element, type ViewNode } from '../node.ts';
-import { bound, infix, LEVEL, led, nodesOf, oneNode, parenthesised, piece, type Typeset } from './typeset.ts';
+import { bound, infix, LEVEL, led, nodesOf, oneNode, parenthesised, piece, type Typeset, whole } from './typeset.ts';
 
 /** a + b − c, with a part for each term. */
 export function sum(terms: readonly { readonly minus: boolean; readonly operand: Typeset }[]): Typeset {
   const parts = terms.flatMap(({ minus, operand }, i) => {
-    const set = bound(operand, minus ? LEVEL.product : LEVEL.sum, i === 0 && !minus);
+    const set = whole(bound(operand, minus ? LEVEL.product : LEVEL.sum, i === 0 && !minus));
     if (i === 0) return minus ? led([sign()], set.parts) : set.parts;
     return led([infix(minus ? '−' : '+')], set.parts);
   });

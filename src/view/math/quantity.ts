@@ -5,7 +5,7 @@ import { numberText as digits, coverageText as factorText } from '../../units/nu
 import { differenceFromSI } from '../../units/quantity.ts';
 import type { Unit } from '../../units/unit.ts';
 import { element, type ViewNode } from '../node.ts';
-import { grouped } from './typeset.ts';
+import { grouped, words } from './typeset.ts';
 
 /** A unit's spelling for reading: letters of the notation that stand for signs become the signs. All of them can be typed as well. */
 export function unitText(unit: Unit | null): string {
@@ -99,12 +99,7 @@ export function literalNodes(literal: QuantityLiteral): Numeral {
   const { bounds } = literal;
   if (bounds === null) return plain;
   if (bounds.kind === 'within') {
-    const between = [
-      element('mtext', {}, '\u00A0within '),
-      ...literalNodes(bounds.from).nodes,
-      element('mtext', {}, ' to '),
-      ...literalNodes(bounds.to).nodes,
-    ];
+    const between = [words(' within '), ...literalNodes(bounds.from).nodes, words(' to '), ...literalNodes(bounds.to).nodes];
     return { nodes: [...plain.nodes, ...between], negative: plain.negative, compound: true };
   }
   return { nodes: [...plain.nodes, ...plusMinusNodes(bounds)], negative: plain.negative, compound: true };

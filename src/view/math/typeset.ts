@@ -1,5 +1,7 @@
 // Pieces of a formula while it is being set: what they hold, how tightly they bind, and where a line may break.
+
 import { type ElementNode, element, type ViewNode } from '../node.ts';
+import { widthOf } from './width.ts';
 
 /** How tightly an expression binds (grammar P1); what binds less than its place asks for gets parentheses. */
 export const LEVEL = { whole: 0, or: 1, and: 2, not: 3, comparison: 4, sum: 5, product: 6, sign: 7, power: 8, atom: 9 } as const;
@@ -40,8 +42,17 @@ export function bound(typeset: Typeset, level: number, minusAllowed = true): Typ
 }
 
 export function parenthesised(typeset: Typeset): Typeset {
-  return piece([element('mrow', {}, open('('), ...nodesOf(typeset), close(')'))], LEVEL.atom);
+  return piece([element('mrow', {}, ...bracketed('(', nodesOf(typeset), ')'))], LEVEL.atom);
 }
+
+/** The piece as one part where it is short: then its line breaks before or behind it. */
+export function whole(typeset: Typeset): Typeset {
+  const { parts } = typeset;
+  if (parts.length < 2 || parts.flat().reduce((sum, node) => sum + widthOf(node), 0) > SHORT) return typeset;
+  return { ...typeset, parts: [parts.flat()] };
+}
+
+const SHORT = 24;
 
 /** The parts of a piece with nodes before the first. */
 export function led(nodes: readonly ViewNode[], parts: Typeset['parts']): Typeset['parts'] {
@@ -58,12 +69,24 @@ export function infix(sign: string): ElementNode {
   return element('mo', { form: 'infix' }, sign);
 }
 
-export function open(bracket: string): ElementNode {
-  return element('mo', { form: 'prefix' }, bracket);
+/** Nodes between brackets, which grow with what is tall. */
+export function bracketed(open: string, nodes: readonly ViewNode[], close: string): ViewNode[] {
+  const stretchy = nodes.some(isTall) ? null : 'false';
+  return [element('mo', { form: 'prefix', stretchy }, open), ...nodes, element('mo', { form: 'postfix', stretchy }, close)];
 }
 
-export function close(bracket: string): ElementNode {
-  return element('mo', { form: 'postfix' }, bracket);
+/** Parts between brackets. */
+export function bracketedParts(head: readonly ViewNode[], open: string, parts: Typeset['parts'], close: string): Typeset['parts'] {
+  const stretchy = 'false';
+  if (parts.length < 2) return [[...head, ...bracketed(open, parts[0] ?? [], close)]];
+  return followed(led([...head, element('mo', { form: 'prefix', stretchy }, open)], parts), [
+    element('mo', { form: 'postfix', stretchy }, close),
+  ]);
+}
+
+function isTall(node: ViewNode): boolean {
+  if (typeof node === 'string') return false;
+  return node.tag === 'mfrac' || node.tag === 'mtable' || node.children.some(isTall);
 }
 
 /** Words in a formula; blanks at the ends are kept. */

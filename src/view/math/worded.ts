@@ -3,7 +3,7 @@ import type * as ast from '../../language/ast.ts';
 import { element, type ViewNode } from '../node.ts';
 import { hiding, type Scope, type Setter } from './scope.ts';
 import { symbol } from './symbol.ts';
-import { LEVEL, led, nodesOf, open, piece, type Typeset, words } from './typeset.ts';
+import { LEVEL, led, nodesOf, piece, type Typeset, words } from './typeset.ts';
 
 export type Worded = ast.If | ast.Choice | ast.LookUp | ast.RootOf;
 
@@ -48,17 +48,39 @@ function where(condition: ast.Expression | null, scope: Scope, set: Setter): Typ
   return condition === null ? [] : led([words(' where ')], set(condition, scope).parts);
 }
 
-// A chain of `else if` becomes one brace with a line for each case.
-function cases(e: ast.If, scope: Scope, set: Setter): Typeset {
-  const lines: ViewNode[] = [];
+interface Case {
+  readonly value: ast.Expression;
+  /** Null for what remains. */
+  readonly when: ast.Expression | null;
+}
+
+// A chain of `else if` is one list of cases.
+function casesOf(e: ast.If): Case[] {
+  const cases: Case[] = [];
   let rest: ast.Expression = e;
   while (rest.kind === 'if') {
-    lines.push(line(nodesOf(set(rest.then, scope)), [words('if '), ...nodesOf(set(rest.condition, scope))]));
+    cases.push({ value: rest.then, when: rest.condition });
     rest = rest.otherwise;
     while (rest.kind === 'group' && rest.inner.kind === 'if') rest = rest.inner;
   }
-  lines.push(line(nodesOf(set(rest, scope)), [words('otherwise')]));
-  return piece([element('mrow', {}, open('{'), element('mtable', { class: 'aw-cases' }, ...lines))], LEVEL.whole);
+  return [...cases, { value: rest, when: null }];
+}
+
+/** A whole right side of cases: each on a line of its own, which may break. */
+export function caseLines(e: ast.If, scope: Scope, set: Setter): Typeset['parts'][] {
+  return casesOf(e).map(({ value, when }) => [
+    ...set(value, scope).parts,
+    ...(when === null ? [[words(' otherwise')]] : led([words(' if ')], set(when, scope).parts)),
+  ]);
+}
+
+// Cases inside a formula: a brace with a row for each.
+function cases(e: ast.If, scope: Scope, set: Setter): Typeset {
+  const lines = casesOf(e).map(({ value, when }) =>
+    line(nodesOf(set(value, scope)), when === null ? [words('otherwise')] : [words('if '), ...nodesOf(set(when, scope))]),
+  );
+  const brace = element('mo', { form: 'prefix' }, '{');
+  return piece([element('mrow', {}, brace, element('mtable', { class: 'aw-cases' }, ...lines))], LEVEL.whole);
 }
 
 function line(value: readonly ViewNode[], when: readonly ViewNode[]): ViewNode {

@@ -36,9 +36,9 @@ export function baseOf(of: StatementResult, label: string, context: RowContext):
 
 function missingText(missing: Missing | null): string | null {
   if (missing === null) return null;
-  if (missing.kind === 'error' || missing.because.length === 0) return 'not calculated';
+  if (missing.kind === 'error' || missing.because.length === 0) return 'it has an error';
   const [names, last] = [missing.because.slice(0, -1), missing.because.at(-1)!];
-  return `not calculated: ${names.length > 0 ? `${names.join(', ')} and ${last} have` : `${last} has`} no value`;
+  return `${names.length > 0 ? `${names.join(', ')} and ${last} have` : `${last} has`} no value`;
 }
 
 export function problemOf(problem: Problem, context: RowContext): ProblemView {
@@ -53,7 +53,12 @@ function lineOf(offset: number, context: RowContext): number {
 /** A name with its value, for lists of what a result depends on. */
 export function linkOf(name: string, context: RowContext): LinkView {
   const value = context.result.entries.get(name)?.value ?? null;
-  return { name, symbol: labelSymbol(name), value: value && shownText(value) };
+  return { name, symbol: isLabel(name) ? labelSymbol(name) : null, value: value && shownText(value) };
+}
+
+// A name or a column, not a statement's text.
+function isLabel(label: string): boolean {
+  return !/\s/.test(label);
 }
 
 /** The symbol of a name, of a column (`motors.I_n`), or of what else is called by a name: `xs[3]`, `gain of DMM_7`, a requirement. */

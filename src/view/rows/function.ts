@@ -5,7 +5,7 @@ import { formulaOf } from '../math/formula.ts';
 import { unitText } from '../math/quantity.ts';
 import { hiding } from '../math/scope.ts';
 import { symbol } from '../math/symbol.ts';
-import { close, open } from '../math/typeset.ts';
+import { bracketed } from '../math/typeset.ts';
 import { functionName, math, mathParts } from '../math.ts';
 import type { FunctionRow } from '../model.ts';
 import { element, type ViewNode } from '../node.ts';
@@ -36,7 +36,7 @@ export function headOf(statement: FunctionDefinition): ViewNode {
     ...(i === 0 ? [] : [element('mo', { separator: 'true', lspace: '0', rspace: '0.25em' }, ',')]),
     symbol(p.name.name),
   ]);
-  return math([functionName(statement.name.name), element('mo', { lspace: '0', rspace: '0' }, '\u2061'), open('('), ...names, close(')')]);
+  return math([functionName(statement.name.name), element('mo', { lspace: '0', rspace: '0' }, '\u2061'), ...bracketed('(', names, ')')]);
 }
 
 /** A parameter's type in a word: its unit, `number`, `list of A`, `text`. */

@@ -5,7 +5,7 @@ const DARK = `    --aw-quiet: #a3acb4; --aw-rule: #3f474e; --aw-heavy: #98a2ab; 
     --aw-trace-2: #c3b1ea; --aw-trace-3: #a5cf9d;`;
 
 const CONTRAST = `    --aw-quiet: var(--aw-ink); --aw-rule: var(--aw-ink); --aw-heavy: var(--aw-ink); --aw-tint: transparent; --aw-link: var(--aw-ink);
-    --aw-holds: var(--aw-ink); --aw-fails: var(--aw-ink); --aw-undecided: var(--aw-ink); --aw-out: transparent;
+    --aw-holds: var(--aw-ink); --aw-fails: var(--aw-ink); --aw-undecided: var(--aw-ink); --aw-out: transparent; --aw-out-line: var(--aw-ink);
     --aw-trace-0: var(--aw-ink); --aw-trace-1: var(--aw-ink); --aw-trace-2: var(--aw-ink); --aw-trace-3: var(--aw-ink);`;
 
 /** Variables for every colour; contrast is at least 4.5 to 1 for words and 3 to 1 for drawings. */

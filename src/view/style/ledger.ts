@@ -10,11 +10,11 @@ export const LEDGER = `
   padding: 4px 10px; border: 0; border-bottom: 1px solid var(--aw-heavy); background: none; color: var(--aw-quiet);
   font-size: 11px; font-weight: 600; letter-spacing: .02em; text-align: left; vertical-align: bottom;
 }
-.aw-table > thead > tr > th:nth-child(1) { width: 21%; }
-.aw-table > thead > tr > th:nth-child(2) { width: 22%; }
-.aw-table > thead > tr > th:nth-child(3) { width: 22%; }
+.aw-table > thead > tr > th:nth-child(1) { width: 20%; }
+.aw-table > thead > tr > th:nth-child(2) { width: 21%; }
+.aw-table > thead > tr > th:nth-child(3) { width: 21%; }
 .aw-table > thead > tr > th:nth-child(4) { width: 20%; }
-.aw-table > thead > tr > th:nth-child(5) { width: 15%; }
+.aw-table > thead > tr > th:nth-child(5) { width: 18%; }
 .aw-table > tbody > tr > th, .aw-table > tbody > tr > td {
   padding: 7px 10px; border: 0; border-top: 1px solid var(--aw-rule); border-left: 1px solid var(--aw-rule); background: none;
   text-align: left; vertical-align: baseline; font-weight: 400; overflow-wrap: anywhere; white-space: normal;

@@ -4,7 +4,7 @@ export const NARROW = `
 @container (max-width: 820px) {
   .aw-table > thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .aw-ledger .aw-table, .aw-table > tbody { display: block; }
-  .aw-table > tbody > tr { display: grid; grid-template-columns: 30% 1fr 32%; border-top: 1px solid var(--aw-rule); }
+  .aw-table > tbody > tr { display: grid; grid-template-columns: 30% 1fr 32%; grid-template-rows: auto 1fr; border-top: 1px solid var(--aw-rule); }
   .aw-table > tbody > tr:first-child { border-top: 0; }
   .aw-table > tbody > tr > th, .aw-table > tbody > tr > td { display: block; border: 0; border-left: 1px solid var(--aw-rule); padding: 6px 8px; }
   .aw-table > tbody > tr > th { grid-area: 1 / 1; border-left: 0; padding-bottom: 0; }
@@ -25,7 +25,7 @@ export const NARROW = `
 }
 @container (max-width: 520px) {
   .aw-table > tbody > tr { display: block; padding: 6px 0; }
-  .aw-table > tbody > tr > th, .aw-table > tbody > tr > td { border-left: 0; padding: 2px 4px; }
+  .aw-table > tbody > tr > th, .aw-table > tbody > tr > td, .aw-table > tbody > tr > :first-child { border-left: 0; padding: 2px 4px; }
   .aw-table > tbody > tr > .aw-empty { display: none; }
   .aw-table > tbody > tr > .aw-result { padding-top: 4px; }
   .aw-table > tbody > tr.aw-requirement { border-left: 4px solid var(--aw-rule); padding-left: 6px; }

@@ -7,22 +7,26 @@ export const PARTS = `
 .aw-symbol:hover { color: var(--aw-link); border-bottom-color: currentColor; }
 .aw-ledger a:focus-visible, .aw-ledger summary:focus-visible, .aw-ledger [tabindex]:focus-visible { outline: 2px solid var(--aw-focus); outline-offset: 2px; }
 .aw-description { margin-top: 1px; color: var(--aw-quiet); }
-.aw-math { max-width: 100%; overflow-x: auto; overflow-y: hidden; padding: 1px 0; }
+.aw-math { max-width: 100%; padding: 1px 0; }
+.aw-longest { overflow-x: auto; overflow-y: hidden; }
 .aw-math math { margin: 1px 0; }
 .aw-math [data-name] { cursor: pointer; }
 .aw-math [data-name]:hover { color: var(--aw-link); }
-.aw-long math { font-size: .98em; }
-.aw-longest math { font-size: .86em; }
-.aw-call { margin-bottom: 3px; color: var(--aw-quiet); font-size: .88em; }
+.aw-long math { font-size: 1em; }
+.aw-longest math { font-size: .92em; }
+.aw-call { margin-top: 3px; color: var(--aw-quiet); font-size: .88em; }
 .aw-where { margin-top: 4px; font-size: .92em; }
 .aw-cases mtd { text-align: left; padding: .1em .6em .1em 0; }
 .aw-label, .aw-celllabel { color: var(--aw-quiet); font-size: 11px; font-weight: 600; letter-spacing: .02em; }
 .aw-celllabel { display: none; }
 .aw-value { font-weight: 600; font-variant-numeric: tabular-nums lining-nums; }
 .aw-plusminus, .aw-comparison, .aw-margin, .aw-figure, .aw-data, .aw-budget { font-variant-numeric: tabular-nums lining-nums; }
-.aw-plusminus { white-space: nowrap; }
+.aw-plusminus, .aw-nowrap { white-space: nowrap; }
+.aw-apart { margin-left: .5em; }
 .aw-coverage, .aw-remark, .aw-reading, .aw-missing, .aw-because { color: var(--aw-quiet); }
-.aw-coverage { font-size: .92em; }
+.aw-coverage { font-size: .92em; white-space: nowrap; }
+.aw-lines { padding-left: 8px; border-left: 1.5px solid var(--aw-quiet); }
+.aw-message code, .aw-mends code { font-family: var(--aw-mono); font-size: .94em; color: inherit; background: none; }
 .aw-kind { color: var(--aw-quiet); }
 .aw-quote { overflow-wrap: anywhere; }
 .aw-source { font-size: .94em; }
@@ -39,7 +43,7 @@ export const PARTS = `
 .aw-mark-line { fill: none; stroke: currentColor; stroke-width: 1.6; }
 .aw-sides { margin-top: 3px; }
 .aw-gauge { display: block; max-width: 100%; height: auto; margin-top: 4px; }
-.aw-gauge-out { fill: var(--aw-out); }
+.aw-gauge-out { fill: var(--aw-out); stroke: var(--aw-out-line, none); stroke-dasharray: 2 2; }
 .aw-gauge-axis { stroke: var(--aw-quiet); stroke-width: 1; }
 .aw-gauge-break { fill: none; stroke: var(--aw-quiet); stroke-width: 1.2; }
 .aw-gauge-band { fill: none; stroke: var(--aw-ink); stroke-width: 1.2; }
@@ -48,16 +52,16 @@ export const PARTS = `
 .aw-gauge-text { fill: var(--aw-quiet); font-family: var(--aw-sans); font-size: 11px; font-variant-numeric: tabular-nums; }
 .aw-ledger summary { cursor: pointer; list-style: none; }
 .aw-ledger summary::-webkit-details-marker { display: none; }
-.aw-ledger summary::after {
+.aw-ledger summary > .aw-line::after, .aw-ledger summary.aw-line::after {
   content: ""; display: inline-block; width: 5px; height: 5px; margin: 0 2px 3px 8px; border: solid var(--aw-quiet); border-width: 0 1.5px 1.5px 0; transform: rotate(45deg);
 }
-.aw-ledger details[open] > summary::after { transform: rotate(225deg); margin-bottom: 0; }
+.aw-ledger details[open] > summary > .aw-line::after, .aw-ledger details[open] > summary.aw-line::after { transform: rotate(225deg); margin-bottom: 0; }
 .aw-inside { margin: 6px 0 2px; padding-top: 6px; border-top: 1px solid var(--aw-rule); display: grid; gap: 8px; }
 .aw-ledger ul, .aw-ledger ol { margin: 0; padding: 0; list-style: none; }
 .aw-list li { display: inline; }
 .aw-list li:not(:last-child)::after { content: ";"; margin-right: .5em; color: var(--aw-quiet); }
-.aw-function .aw-list li { display: block; }
-.aw-function .aw-list li::after { content: none; }
+.aw-list li.aw-statement, .aw-function .aw-list li { display: block; }
+.aw-list li.aw-statement::after, .aw-function .aw-list li::after { content: none; }
 .aw-choice { margin-top: 3px; color: var(--aw-quiet); }
 .aw-choice code, .aw-unreadable code { font-family: var(--aw-mono); font-size: .92em; color: var(--aw-ink); background: none; }
 .aw-ledger .aw-budget { width: 100%; }
