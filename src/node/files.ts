@@ -15,9 +15,8 @@ export function workspaceFiles(sheetPath: string, workspace: string = workspaceO
   const root = realpathSync(workspace);
   return {
     read(path) {
-      if (path === '' || path.includes('\0')) return { refused: 'is no path' };
-      if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return { refused: 'is an address; a sheet reads files of its workspace only' };
-      if (isAbsolute(path) || path.includes('\\')) return { refused: 'must be relative to the sheet, written with /' };
+      const refused = pathRefusal(path);
+      if (refused !== null) return { refused };
       const wanted = resolve(folder, path);
       // Looked at before the disk is: whether a file exists outside the workspace is nobody's business.
       if (!isInside(root, wanted)) return { refused: `lies outside the workspace ${workspace}` };
@@ -33,6 +32,14 @@ export function workspaceFiles(sheetPath: string, workspace: string = workspaceO
       }
     },
   };
+}
+
+/** Why a sheet may not read what is written so, whatever is there; null where it may. */
+export function pathRefusal(path: string): string | null {
+  if (path === '' || path.includes('\0')) return 'is no path';
+  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'is an address; a sheet reads files of its workspace only';
+  if (isAbsolute(path) || path.includes('\\')) return 'must be relative to the sheet, written with /';
+  return null;
 }
 
 /** The workspace of a sheet: the nearest folder above it that holds `.git`; else the current folder if the sheet is in it; else its own folder. */
