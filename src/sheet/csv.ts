@@ -10,7 +10,7 @@ import { grouped, MAX_ROWS, makeTable, type RawRow } from './table-columns.ts';
 import { tableProblem } from './table-problems.ts';
 
 /** A longer file is refused; ask its size before reading it. */
-export const MAX_CSV_CHARACTERS = 32_000_000;
+export const MAX_CSV_CHARACTERS = 16_000_000;
 
 export interface CsvTable {
   readonly table: Table;

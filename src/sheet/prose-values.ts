@@ -81,12 +81,17 @@ function readValue(
 /** Tells where offsets in a block's inline text stand in the file: each of its lines ends a line of the file, but for blanks and a heading's `#`. */
 function placesInBlock(lines: FileLines, block: Block): (offset: number) => number | null {
   const map = lineMap(block.content);
-  return (offset) => {
-    const { line, column } = positionAt(map, offset);
+  const starts: (number | null)[] = [];
+  const startOf = (line: number) => {
     const text = block.content.slice(map.starts[line], map.starts[line + 1]);
     const found = lines.line(block.from + line).lastIndexOf(text.trim());
-    const indent = text.length - text.trimStart().length;
-    return found < 0 ? null : lines.start(block.from + line) + found + column - indent;
+    return found < 0 ? null : lines.start(block.from + line) + found - (text.length - text.trimStart().length);
+  };
+  return (offset) => {
+    const { line, column } = positionAt(map, offset);
+    if (starts[line] === undefined) starts[line] = startOf(line);
+    const start = starts[line];
+    return start === null || start === undefined ? null : start + column;
   };
 }
 
