@@ -2,7 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { workspaceFiles } from '../node/files.ts';
-import { evaluateSheet, type SheetEvaluation, type SheetFiles, type SheetProblem } from '../run/evaluate.ts';
+import { evaluateSheet, type LocatedProblem, type SheetEvaluation } from '../run/evaluate.ts';
+import type { SheetFiles } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
 import { calcCells } from '../sheet/sheet.ts';
 import type { Place } from '../text/problem.ts';
@@ -42,14 +43,14 @@ export function report(diagnostics: readonly Diagnostic[], stream: Stream): void
   for (const one of diagnostics) stream.line(`${printDiagnostic(one, stream.paint, stream.width)}\n`);
 }
 
-type Sources = (path: string | undefined) => Source;
+type Sources = (path: string | null) => Source;
 
 /** The texts that problems point into: the sheet's own, and those of the files that it uses. */
 function sourcesOf(path: string, text: string, files: SheetFiles): Sources {
   const own = source(path, text);
   const others = new Map<string, Source>();
   return (used) => {
-    if (used === undefined) return own;
+    if (used === null) return own;
     const known = others.get(used);
     if (known) return known;
     const answer = files.read(used);
@@ -59,8 +60,8 @@ function sourcesOf(path: string, text: string, files: SheetFiles): Sources {
   };
 }
 
-function diagnostic({ problem, at, path }: SheetProblem, evaluation: SheetEvaluation, sources: Sources): Diagnostic {
-  const cells = path === undefined ? calcCells(evaluation.sheet) : [];
+function diagnostic({ problem, at, path }: LocatedProblem, evaluation: SheetEvaluation, sources: Sources): Diagnostic {
+  const cells = path === null ? calcCells(evaluation.sheet) : [];
   const own = cells.find(({ code }) => code.start <= at.start && at.start <= code.end);
   /** Places of a problem in a calc block are in a block's code. */
   const inFile = (place: Place): Span => {

@@ -1,16 +1,17 @@
 // The files that a sheet may read: what it uses and its CSV tables, inside the workspace and nowhere else.
 import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
+import type { SheetFiles } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
 
 /** Largest file that a sheet may read, in bytes. */
 export const LARGEST_FILE = 64 * 1024 * 1024;
 
-/** The text of a file, or why it is not given: a plain clause that follows its path. */
-export type FileAnswer = string | { readonly refused: string };
+/** The text of a file, or why it is not given. The reason may be recorded in the sheet, so it names no place of this machine. */
+type FileAnswer = ReturnType<SheetFiles['read']>;
 
 /** Reads files for the sheet at `sheetPath`; paths are relative to its folder. Links and `..` that lead out of the workspace are refused. */
-export function workspaceFiles(sheetPath: string, workspace: string = workspaceOf(sheetPath)): { read(path: string): FileAnswer } {
+export function workspaceFiles(sheetPath: string, workspace: string = workspaceOf(sheetPath)): SheetFiles {
   const folder = dirname(realpathSync(sheetPath));
   const root = realpathSync(workspace);
   return {
@@ -19,13 +20,13 @@ export function workspaceFiles(sheetPath: string, workspace: string = workspaceO
       if (refused !== null) return { refused };
       const wanted = resolve(folder, path);
       // Looked at before the disk is: whether a file exists outside the workspace is nobody's business.
-      if (!isInside(root, wanted)) return { refused: `lies outside the workspace ${workspace}` };
+      if (!isInside(root, wanted)) return { refused: 'it lies outside the workspace' };
       try {
         const real = realpathSync(wanted);
-        if (!isInside(root, real)) return { refused: `leads out of the workspace ${workspace}` };
+        if (!isInside(root, real)) return { refused: 'it is a link that leads out of the workspace' };
         const what = statSync(real);
-        if (!what.isFile()) return { refused: what.isDirectory() ? 'is a folder' : 'is no regular file' };
-        if (what.size > LARGEST_FILE) return { refused: `has more than ${LARGEST_FILE / 1024 / 1024} MiB` };
+        if (!what.isFile()) return { refused: what.isDirectory() ? 'it is a folder' : 'it is no regular file' };
+        if (what.size > LARGEST_FILE) return { refused: `it has more than ${LARGEST_FILE / 1024 / 1024} MiB` };
         return decode(readFileSync(real));
       } catch (error) {
         return { refused: reason(error as NodeJS.ErrnoException) };
@@ -36,9 +37,9 @@ export function workspaceFiles(sheetPath: string, workspace: string = workspaceO
 
 /** Why a sheet may not read what is written so, whatever is there; null where it may. */
 export function pathRefusal(path: string): string | null {
-  if (path === '' || path.includes('\0')) return 'is no path';
-  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'is an address; a sheet reads files of its workspace only';
-  if (isAbsolute(path) || path.includes('\\')) return 'must be relative to the sheet, written with /';
+  if (path === '' || path.includes('\0')) return 'that is no path';
+  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'it is an address; a sheet reads files of its workspace only';
+  if (isAbsolute(path) || path.includes('\\')) return 'write the path relative to the sheet, with /';
   return null;
 }
 
@@ -60,20 +61,20 @@ function isInside(root: string, path: string): boolean {
 
 function decode(bytes: Uint8Array): FileAnswer {
   const text = decodeSheet(bytes);
-  return typeof text === 'string' ? text.replace(/^\ufeff/, '') : { refused: `cannot be read: ${text.refused}` };
+  return typeof text === 'string' ? text.replace(/^\ufeff/, '') : { refused: text.refused };
 }
 
 function reason(error: NodeJS.ErrnoException): string {
   switch (error.code) {
     case 'ENOENT':
     case 'ENOTDIR':
-      return 'does not exist';
+      return 'it does not exist';
     case 'EACCES':
     case 'EPERM':
-      return 'may not be read';
+      return 'access is denied';
     case 'ELOOP':
-      return 'is a circle of symbolic links';
+      return 'its symbolic links run in a circle';
     default:
-      return `cannot be read (${error.code ?? error.message})`;
+      return `it cannot be read (${error.code ?? error.message})`;
   }
 }

@@ -23,28 +23,27 @@ describe('the files that a sheet may read', () => {
   const check = (path: string, expected: string | { refused: string }) =>
     it(`${JSON.stringify(path)}: ${typeof expected === 'string' ? 'read' : expected.refused}`, () => {
       const answer = workspaceFiles(folder.at('work/sheets/a.ampwright.md')).read(path);
-      const shown = typeof answer === 'string' ? answer : { refused: answer.refused.replaceAll(folder.path, '') };
-      assert.deepEqual(shown, expected);
+      assert.deepEqual(answer, expected);
     });
 
   check('motors.csv', 'type,P / kW\n');
   check('../standard.ampwright.md', 'standard');
   check('inside.ampwright.md', 'standard');
   check('../bom.csv', 'type');
-  check('missing.csv', { refused: 'does not exist' });
-  check('motors.csv/x', { refused: 'does not exist' });
-  check('..', { refused: 'is a folder' });
-  check('../bytes.csv', { refused: 'cannot be read: the file is UTF-16; save it as UTF-8 first' });
-  check('loop.csv', { refused: 'is a circle of symbolic links' });
-  check('../../secret.txt', { refused: 'lies outside the workspace /work' });
-  check('../../nothing.txt', { refused: 'lies outside the workspace /work' });
-  check('secret.csv', { refused: 'leads out of the workspace /work' });
-  check('out/secret.txt', { refused: 'leads out of the workspace /work' });
-  check('/etc/hostname', { refused: 'must be relative to the sheet, written with /' });
-  check('..\\standard.ampwright.md', { refused: 'must be relative to the sheet, written with /' });
-  check('https://example.org/motors.csv', { refused: 'is an address; a sheet reads files of its workspace only' });
-  check('', { refused: 'is no path' });
-  check('a\0b', { refused: 'is no path' });
+  check('missing.csv', { refused: 'it does not exist' });
+  check('motors.csv/x', { refused: 'it does not exist' });
+  check('..', { refused: 'it is a folder' });
+  check('../bytes.csv', { refused: 'the file is UTF-16; save it as UTF-8 first' });
+  check('loop.csv', { refused: 'its symbolic links run in a circle' });
+  check('../../secret.txt', { refused: 'it lies outside the workspace' });
+  check('../../nothing.txt', { refused: 'it lies outside the workspace' });
+  check('secret.csv', { refused: 'it is a link that leads out of the workspace' });
+  check('out/secret.txt', { refused: 'it is a link that leads out of the workspace' });
+  check('/etc/hostname', { refused: 'write the path relative to the sheet, with /' });
+  check('..\\standard.ampwright.md', { refused: 'write the path relative to the sheet, with /' });
+  check('https://example.org/motors.csv', { refused: 'it is an address; a sheet reads files of its workspace only' });
+  check('', { refused: 'that is no path' });
+  check('a\0b', { refused: 'that is no path' });
 
   describe('the workspace', () => {
     it('is the nearest folder above that holds .git', () =>

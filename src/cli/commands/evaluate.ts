@@ -16,7 +16,7 @@ export const evaluate: Declare = (program, { terminal, end }) => {
       const sheet = loadSheet(path);
       if (json) terminal.out.write(evaluationJson(path, sheet.evaluation));
       else {
-        printListing(sheet.evaluation.sheet, toView(sheet.evaluation), terminal.out);
+        printListing(sheet.evaluation.sheet, toView(sheet.evaluation.result), terminal.out);
         report(sheet.diagnostics, terminal.err);
       }
       end(sheet.failed ? 2 : 0);

@@ -6,5 +6,5 @@ import type { Level } from '../finding.ts';
 export const problems: Check = ({ evaluation }) =>
   evaluation.problems.map(({ problem, at, path }) => {
     const level: Level = problem.severity === 'error' ? 'error' : problem.code === 'no-source' ? 'finding' : 'note';
-    return { code: problem.code, level, message: problem.message, at, path: path ?? null };
+    return { code: problem.code, level, message: problem.message, at, path };
   });
