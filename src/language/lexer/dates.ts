@@ -1,5 +1,6 @@
 // Dates: exactly dddd-dd-dd, a day of the calendar (L8). What only looks like one is an error that offers both readings.
 import { daysOf } from '../../text/date.ts';
+import { span } from '../../text/span.ts';
 import { lexingProblem } from '../problems/lexing.ts';
 import { characterAt, isNamePart } from './characters.ts';
 import { matchAt, type Scan, take } from './scan.ts';
@@ -8,7 +9,6 @@ const DASH = '[-\u2010-\u2015\u2212]';
 const SHAPE = new RegExp(`\\d{4}${DASH}\\d{1,2}${DASH}\\d+`, 'y');
 const REST = new RegExp(`(?:[\\p{L}\\p{M}\\d_]|${DASH}(?=[\\p{L}\\d_])|\\.(?=\\d))+`, 'uy');
 const DASHES = new RegExp(DASH);
-const TOUCHING = new RegExp(`[\\p{L}\\p{M}\\d_]|${DASH}`, 'u');
 const TIME = /T[\d:.,Z+-]*/y;
 
 /** Whether something of the shape of a date begins at `at`. */
@@ -30,14 +30,16 @@ export function readDate(scan: Scan): boolean {
     scan.problems.push(lexingProblem('date-with-time', at, { date: padded }));
     return true;
   }
-  const touched = start > 0 && TOUCHING.test(text[start - 1]!);
   const rest = matchAt(REST, text, end) ?? '';
   const at = take(scan, end + rest.length, { kind: 'date', days });
-  if (touched || rest !== '' || shape !== padded) {
-    const date = touched || days === null ? null : dateReading(padded, rest);
+  const before = start > 0 ? text[start - 1]! : '';
+  if (rest !== '' || shape !== padded || (before !== '' && isNamePart(before))) {
+    const date = days === null ? null : dateReading(padded, rest);
     scan.problems.push(lexingProblem('date-form', at, { date, subtraction: subtraction(shape + rest) }));
   } else if (days === null) {
     scan.problems.push(lexingProblem('no-such-date', at, { date: padded }));
+  } else if (DASHES.test(before)) {
+    scan.problems.push(lexingProblem('date-touches-sign', at, { apart: `- ${padded}`, sign: span(start - 1, start) }));
   }
   return true;
 }
@@ -48,8 +50,9 @@ function dateReading(date: string, rest: string): string | null {
   return /^-\d{4}-\d{2}-\d{2}$/.test(rest) ? `${date} - ${rest.slice(1)}` : null;
 }
 
-/** The same numbers with spaces around the signs, and without leading zeros. */
-function subtraction(written: string): string {
-  const parts = written.split(DASHES).map((part) => part.replace(/^0+(?=\d)/, ''));
-  return parts.join(' - ');
+/** The same numbers with spaces around the signs, and without leading zeros; null where they are no numbers. */
+function subtraction(written: string): string | null {
+  const parts = written.split(DASHES);
+  if (!parts.every((part) => /^\d+$/.test(part))) return null;
+  return parts.map((part) => part.replace(/^0+(?=\d)/, '')).join(' - ');
 }

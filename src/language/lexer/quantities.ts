@@ -57,7 +57,7 @@ export function readUnitBehindColon(scan: Scan): void {
   }
   const reading = readUnit(scan.text, scan.at);
   if (reading !== null) {
-    reportFaults(scan, reading.faults);
+    reportFaults(scan, reading.faults, false);
     take(scan, reading.end, { kind: 'unit', unit: reading.unit });
   } else if (
     scan.text[scan.at] === '1' &&
@@ -68,15 +68,17 @@ export function readUnitBehindColon(scan: Scan): void {
   }
 }
 
-function reportFaults(scan: Scan, faults: readonly UnitFault[]): void {
+/** `value`: behind a number, where what follows a unit may be an operator and a name. */
+function reportFaults(scan: Scan, faults: readonly UnitFault[], value = true): void {
   for (const fault of faults) {
-    const written = scan.text.slice(fault.at.start, fault.at.end);
+    const { start, end } = fault.at;
+    const written = scan.text.slice(start, end);
     if (fault.kind === 'exponent') scan.problems.push(lexingProblem('unit-power', fault.at, { power: written }));
     else if (fault.kind === 'size') scan.problems.push(lexingProblem('unit-size', fault.at, { unit: written }));
     else {
-      const { joined } = fault;
-      const apart = `${scan.text.slice(fault.at.start, joined.start - 1)} ${scan.text[joined.start - 1]} ${scan.text.slice(joined.start, fault.at.end)}`;
-      scan.problems.push(lexingProblem('second-solidus', fault.at, { forms: fault.forms, apart }));
+      const sign = fault.joined.start - 1;
+      const apart = `${scan.text.slice(start, sign)} ${scan.text[sign]} ${scan.text.slice(sign + 1, end)}`;
+      scan.problems.push(lexingProblem('second-solidus', fault.at, { forms: fault.forms, apart: value ? apart : null }));
     }
   }
 }

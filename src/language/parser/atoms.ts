@@ -2,7 +2,7 @@
 import type { Argument, Expression, Identifier } from '../ast.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import type { NameToken } from '../token.ts';
-import { type Cursor, isMark, isWord, MAX_NESTING, peek, report, skipInBracket, spanFrom, takeMark, textOf } from './cursor.ts';
+import { type Cursor, isMark, isOperator, isWord, MAX_NESTING, peek, report, skipInBracket, spanFrom, takeMark, textOf } from './cursor.ts';
 import { isNumeric, literal } from './literals.ts';
 import { columnHere, missingValue, nameHere } from './missing.ts';
 import { nested, tooDeep } from './nesting.ts';
@@ -76,6 +76,7 @@ function wholeAsOperand(c: Cursor): Expression {
 
 function squareRoot(c: Cursor): Expression {
   const first = c.at++;
+  if (isOperator(c, '-')) report(c, () => syntaxProblem('sign-behind-root', peek(c)!.at, {}));
   const operand = nested(c, primary);
   return { kind: 'squareRoot', at: spanFrom(c, first), operand };
 }

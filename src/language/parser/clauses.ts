@@ -19,6 +19,8 @@ export interface ClauseRules {
   readonly statement: string;
   readonly own?: OwnClauses;
   readonly common?: readonly string[];
+  /** Whether what stands before is a value, behind which an operator may be missing; true unless said. */
+  readonly behindValue?: boolean;
 }
 
 const COMMON = ['from', 'because', 'with'];
@@ -137,7 +139,8 @@ function skipToClause(c: Cursor, rules: ClauseRules, word: string | null): void 
   const token = c.tokens[first]!;
   const clause = word !== null && ANYWHERE.has(word);
   if (clause) report(c, () => syntaxProblem('clause-not-here', token.at, { clause: textOf(c, token.at), statement: rules.statement }));
-  else valueBehindValue(c);
+  else if (rules.behindValue ?? true) valueBehindValue(c);
+  else report(c, () => syntaxProblem('unexpected', token.at, { found: textOf(c, token.at) }));
   if (c.at === first) c.at++;
   for (let open = 0; c.at < c.end; c.at++) {
     const next = c.tokens[c.at]!;

@@ -54,6 +54,11 @@ export function isMark(c: Cursor, mark: Punctuation, ahead = 0): boolean {
   return token?.kind === 'punctuation' && token.mark === mark;
 }
 
+/** Whether `=` or `:` stands there: what is before it is defined. */
+export function definesAt(c: Cursor, ahead: number): boolean {
+  return isMark(c, '=', ahead) || isMark(c, ':', ahead);
+}
+
 export function isOperator(c: Cursor, operator: Operator, ahead = 0): boolean {
   const token = peek(c, ahead);
   return token?.kind === 'operator' && token.operator === operator;
@@ -102,6 +107,11 @@ function advance(c: Cursor): true {
 export function spanFrom(c: Cursor, first: number): Span {
   const start = c.tokens[Math.min(first, c.tokens.length - 1)]!.at.start;
   return span(start, Math.max(start, previous(c).at.end));
+}
+
+/** From the first to the last token of the statement. */
+export function whole(c: Cursor): Span {
+  return span(c.tokens[c.start]!.at.start, c.tokens[c.end - 1]!.at.end);
 }
 
 export function textOf(c: Cursor, at: Span): string {

@@ -2,11 +2,9 @@
 import type { Curve, CurveItem, Tabulation, TextNode, Trace } from '../ast.ts';
 import { sum } from './arithmetic.ts';
 import { clauses } from './clauses.ts';
-import { type Cursor, peek, spanFrom, takeContextual, takeMark } from './cursor.ts';
-import { whole } from './definitions.ts';
-import { wordHere } from './missing.ts';
+import { type Cursor, peek, spanFrom, takeContextual, takeMark, whole } from './cursor.ts';
+import { contextualHere, wordHere } from './missing.ts';
 import { range } from './ranges.ts';
-import { contextualHere } from './requirements.ts';
 import { typeHere } from './types.ts';
 
 const CURVE = 'curve … over x from … to …';

@@ -1,9 +1,10 @@
 // Entries, computed columns and functions: `name: unit = expression`.
-import type { ComputedColumn, DateLiteral, Entry, Expression, FunctionDefinition, Identifier, Parameter } from '../ast.ts';
+import type { ComputedColumn, DateLiteral, Entry, FunctionDefinition, Identifier, Parameter } from '../ast.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import { clauses, once } from './clauses.ts';
-import { type Cursor, isMark, peek, previous, report, skipInBracket, spanFrom, takeContextual, takeMark, textOf } from './cursor.ts';
+import { type Cursor, isMark, peek, previous, report, skipInBracket, spanFrom, takeContextual, takeMark, textOf, whole } from './cursor.ts';
 import { expression } from './expressions.ts';
+import { noInputs, onlyInputs } from './inputs.ts';
 import { columnHere, dateHere, nameHere } from './missing.ts';
 import { typeHere } from './types.ts';
 
@@ -32,7 +33,7 @@ export function column(c: Cursor): ComputedColumn {
   const type = typeHere(c);
   equals(c, name);
   const value = expression(c);
-  noUncertain(c);
+  noInputs(c);
   const found = clauses(c, { statement: 'a computed column' });
   return { kind: 'column', at: whole(c), table, column: name, type, value, clauses: found, broken: c.failed };
 }
@@ -56,7 +57,7 @@ export function functionDefinition(c: Cursor): FunctionDefinition {
   const result = typeHere(c);
   equals(c, name);
   const body = expression(c);
-  noUncertain(c);
+  noInputs(c);
   const found = clauses(c, { statement: 'a function', common: ['from', 'because', 'with', 'needs'] });
   return { kind: 'function', at: whole(c), name, parameters, result, body, clauses: found, broken: c.failed };
 }
@@ -73,27 +74,4 @@ function equals(c: Cursor, name: Identifier): void {
   report(c, () => syntaxProblem('missing-equals', (peek(c) ?? previous(c)).at, { name: name.name }));
   while (c.at < c.end && !isMark(c, '=')) c.at++;
   takeMark(c, '=');
-}
-
-/** `±` and `readings` stand only where an input does: a whole right side, or the elements of a list that is one (L10). */
-function onlyInputs(c: Cursor, value: Expression): void {
-  const literals = value.kind === 'list' && value.items.every((item) => LITERALS.has(item.kind)) ? value.items : [value];
-  const inputs: ReadonlySet<Expression> = new Set(literals);
-  for (const node of c.uncertain) {
-    if (!inputs.has(node)) report(c, () => syntaxProblem('uncertain-needs-name', node.at, {}));
-  }
-  c.uncertain.length = 0;
-}
-
-const LITERALS: ReadonlySet<string> = new Set(['quantity', 'readings', 'date', 'text', 'yesno']);
-
-/** Nowhere but in an entry does an input stand. */
-export function noUncertain(c: Cursor): void {
-  for (const node of c.uncertain) report(c, () => syntaxProblem('uncertain-needs-name', node.at, {}));
-  c.uncertain.length = 0;
-}
-
-/** From the first to the last token of the statement. */
-export function whole(c: Cursor) {
-  return { start: c.tokens[c.start]!.at.start, end: c.tokens[c.end - 1]!.at.end };
 }

@@ -2,7 +2,7 @@
 import type { DateLiteral, Hole, Identifier, TextNode } from '../ast.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import type { ReservedWord } from '../token.ts';
-import { type Cursor, gap, hole, peek, previous, report, takeWord, textOf } from './cursor.ts';
+import { type Cursor, gap, hole, peek, previous, report, takeContextual, takeWord, textOf } from './cursor.ts';
 
 /** A hole for a value: reported at the token that can't begin one, or at the one behind which the statement ends. */
 export function missingValue(c: Cursor): Hole {
@@ -71,4 +71,9 @@ export function wordHere(c: Cursor, word: ReservedWord, form: string): boolean {
   if (takeWord(c, word)) return true;
   report(c, () => syntaxProblem('missing-word', (peek(c) ?? previous(c)).at, { word, form }));
   return false;
+}
+
+/** A word that the form asks for and that is a name elsewhere (K2). */
+export function contextualHere(c: Cursor, word: string, form: string): void {
+  if (!takeContextual(c, word)) report(c, () => syntaxProblem('missing-word', (peek(c) ?? previous(c)).at, { word, form }));
 }

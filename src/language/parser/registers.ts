@@ -2,8 +2,7 @@
 import type { Action, DateLiteral, Identifier, Instrument, TextNode, Use } from '../ast.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import { clauses, once } from './clauses.ts';
-import { type Cursor, peek, previous, report, takeMark, takeWord } from './cursor.ts';
-import { whole } from './definitions.ts';
+import { type Cursor, peek, previous, report, takeMark, takeWord, whole } from './cursor.ts';
 import { boundsHere } from './literals.ts';
 import { dateHere, nameHere, textHere } from './missing.ts';
 
@@ -17,6 +16,7 @@ export function instrument(c: Cursor): Instrument {
   let due: DateLiteral | null = null;
   const found = clauses(c, {
     statement: 'an instrument',
+    behindValue: false,
     own: {
       serial: () => {
         serial = single(c, serial, () => textHere(c, 'serial "…"'));
@@ -39,6 +39,7 @@ export function action(c: Cursor): Action {
   let due: DateLiteral | null = null;
   const found = clauses(c, {
     statement: 'an action',
+    behindValue: false,
     common: [],
     own: {
       by: () => {
@@ -69,6 +70,6 @@ export function use(c: Cursor): Use {
     do names.push(nameHere(c, 'A name'));
     while (takeMark(c, ','));
   }
-  const found = clauses(c, { statement: '`use`', common: [] });
+  const found = clauses(c, { statement: '`use`', common: [], behindValue: false });
   return { kind: 'use', at: whole(c), path, names, clauses: found, broken: c.failed };
 }

@@ -1,12 +1,10 @@
 // Requirements: `shall` and `should`, for rows of a table, throughout ranges, with a concession.
 import type { Concession, Range, Requirement } from '../ast.ts';
-import { syntaxProblem } from '../problems/syntax.ts';
 import { clauses, once } from './clauses.ts';
-import { type Cursor, isWord, peek, previous, report, spanFrom, takeContextual, takeMark, takeWord } from './cursor.ts';
-import { whole } from './definitions.ts';
+import { type Cursor, isWord, spanFrom, takeMark, takeWord, whole } from './cursor.ts';
 import { expression } from './expressions.ts';
 import { or } from './logic.ts';
-import { dateHere, nameHere, textHere, wordHere } from './missing.ts';
+import { contextualHere, dateHere, nameHere, textHere, wordHere } from './missing.ts';
 import { range } from './ranges.ts';
 
 const CONCESSION = 'accepted by "role, name" until 2027-03-31 because "…"';
@@ -61,9 +59,4 @@ function accepted(c: Cursor): Concession {
   wordHere(c, 'because', CONCESSION);
   const because = textHere(c, CONCESSION);
   return { at: spanFrom(c, first), by, until, because };
-}
-
-/** A word that the form asks for and that is a name elsewhere (K2). */
-export function contextualHere(c: Cursor, word: string, form: string): void {
-  if (!takeContextual(c, word)) report(c, () => syntaxProblem('missing-word', (peek(c) ?? previous(c)).at, { word, form }));
 }

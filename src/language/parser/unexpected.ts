@@ -7,6 +7,9 @@ import type { Token } from '../token.ts';
 import { type Cursor, isContextual, isMark, isOperator, peek, previous, report, textOf } from './cursor.ts';
 import { isNumeric } from './literals.ts';
 
+/** The words that begin an expression which is an operand only in parentheses. */
+const WHOLE: ReadonlySet<string> = new Set(['if', 'the', 'least', 'greatest', 'first']);
+
 /** Reports the token at the cursor, which can't follow the value before it; of two values side by side the second is read. */
 export function valueBehindValue(c: Cursor): void {
   const token = peek(c);
@@ -24,7 +27,7 @@ function beginsValue(c: Cursor): boolean {
   const token = peek(c)!;
   if (token.kind === 'punctuation') return isMark(c, '(') || isMark(c, '[');
   if (token.kind === 'operator') return isOperator(c, '√');
-  if (token.kind === 'word') return ['row', 'yes', 'no', 'the', 'if', 'least', 'greatest', 'first'].includes(token.word);
+  if (token.kind === 'word') return WHOLE.has(token.word) || ['row', 'yes', 'no'].includes(token.word);
   return !['plusminus', 'superscript', 'unit', 'error'].includes(token.kind);
 }
 
@@ -39,23 +42,21 @@ function sideBySide(c: Cursor, left: Token, right: Token): void {
 
 function describe(c: Cursor, left: Token, right: Token, whole: Span) {
   const [leftText, rightText] = [textOf(c, left.at), textOf(c, right.at)];
-  const product = `${leftText} * ${textOf(c, whole)}`;
   const at = cover(left.at, whole);
-  if (right.kind !== 'name' || !isNumeric(left)) {
-    const joined = left.kind === 'name' && right.kind === 'name' ? `${leftText}_${rightText}` : null;
-    return syntaxProblem('missing-operator', at, { product, other: joined });
-  }
+  const product = `${leftText} * ${textOf(c, whole)}`;
+  const complete = left.kind !== 'punctuation' && !(right.kind === 'word' && WHOLE.has(right.word));
+  const joined = left.kind === 'name' && right.kind === 'name' ? `${leftText}_${rightText}` : null;
+  const operator = () => syntaxProblem('missing-operator', at, { product: complete ? product : null, joined, behind: left.at.end });
+  if (right.kind !== 'name' || !isNumeric(left)) return operator();
   const unit = isUnit(rightText);
+  if (left.text === 'pi') return unit ? syntaxProblem('unit-behind-pi', at, { product }) : operator();
   if (left.kind === 'quantity') {
-    if (!unit || left.text === 'pi' || left.unit.text.includes('/')) return syntaxProblem('missing-operator', at, { product, other: null });
+    if (!unit || left.unit.text.includes('/')) return operator();
     return syntaxProblem('space-in-unit', cover(left.at, right.at), { joined: `${leftText}·${rightText}` });
   }
-  if (left.text === 'pi')
-    return unit ? syntaxProblem('unit-behind-pi', at, { product }) : syntaxProblem('missing-operator', at, { product, other: null });
   if (unit) return syntaxProblem('no-unit-here', at, { unit: rightText, product });
   const near = nearUnits(rightText);
-  if (near.length === 0) return syntaxProblem('missing-operator', at, { product, other: null });
-  return syntaxProblem('unknown-unit', at, { unit: rightText, near, product, unitAt: right.at });
+  return near.length === 0 ? operator() : syntaxProblem('unknown-unit', at, { unit: rightText, near, product, unitAt: right.at });
 }
 
 /** Whether the word as it stands is a unit of the catalogue. */

@@ -1,6 +1,6 @@
 // What can be wrong with the characters of a calc block: the words and the mends of the lexer's problems.
 import { kind, problemMaker, replace } from '../../text/problem.ts';
-import type { Span } from '../../text/span.ts';
+import { cover, type Span } from '../../text/span.ts';
 
 /** Several readings of one place, each offered as a mend: the title and the text that would stand there. */
 function readings(...offers: readonly (readonly [text: string | null, as: string])[]) {
@@ -12,7 +12,10 @@ const LEXING = {
     'error',
     (_: { decimal: string | null; joined: string | null; separated: string }) =>
       'A comma between two digits: the decimal sign is a point; put a space behind a comma that separates values',
-    (f, at) => readings([f.decimal, ''], [f.joined, ', thousands joined'], [f.separated, ', values of their own'])(at),
+    (f, at) => [
+      ...readings([f.decimal, ''], [f.joined, ', thousands joined'])(at),
+      replace('Put a space behind the comma', at, f.separated),
+    ],
   ),
   'gap-in-number': kind(
     'error',
@@ -40,9 +43,14 @@ const LEXING = {
   'no-such-date': kind('error', (f: { date: string }) => `There is no date ${f.date}`),
   'date-form': kind(
     'error',
-    (f: { date: string | null; subtraction: string }) =>
-      `Neither a date nor a subtraction: a date is written ${f.date === null ? 'as in `2026-09-14`' : `\`${f.date}\``}, a subtraction with spaces, \`${f.subtraction}\``,
+    (f: { date: string | null; subtraction: string | null }) =>
+      `A date is written ${f.date === null ? 'as in `2026-09-14`' : `\`${f.date}\``}${f.subtraction === null ? '' : `, a subtraction with spaces, \`${f.subtraction}\``}`,
     (f, at) => readings([f.date, ', a date'], [f.subtraction, ', a subtraction'])(at),
+  ),
+  'date-touches-sign': kind(
+    'error',
+    (f: { apart: string; sign: Span }) => `A sign before a date has spaces around it; write \`${f.apart}\``,
+    (f, at) => [replace('Put spaces around the sign', cover(f.sign, at), ` ${f.apart}`)],
   ),
   'date-with-time': kind(
     'error',
@@ -98,7 +106,7 @@ const LEXING = {
   ),
   'second-solidus': kind(
     'error',
-    (f: { forms: readonly string[]; apart: string }) =>
+    (f: { forms: readonly string[]; apart: string | null }) =>
       `A unit has one \`/\`, with one power or a product in parentheses behind it; write ${f.forms.map((form) => `\`${form}\``).join(' or ')}`,
     (f, at) => readings(...f.forms.map((form) => [form, ''] as const), [f.apart, ', an operator and a name'])(at),
   ),

@@ -54,16 +54,16 @@ const SYNTAX = {
   'missing-unit': kind(
     'error',
     (f: { any: boolean }) =>
-      `A unit is missing behind the colon; \`1\` for a plain number, ${f.any ? '`text`, `date` or `any`' : '`text` or `date`'}`,
+      `Behind a colon stands a unit, \`1\` for plain numbers, ${f.any ? '`text`, `date` or `any`' : '`text` or `date`'}`,
   ),
   'missing-equals': kind('error', (f: { name: string }) => `\`=\` and a value are missing: \`${f.name} = …\``),
   'missing-operator': kind(
     'error',
-    (f: { product: string | null; other: string | null }) =>
+    (f: { product: string | null; joined: string | null; behind: number }) =>
       f.product === null
         ? 'Two values side by side; an operator is missing between them'
         : `Two values side by side; write \`${f.product}\``,
-    (f, at) => write(at, f.product, f.other),
+    (f, at) => (f.product === null ? [insert('Put `*` between them', f.behind, ' *')] : write(at, f.product, f.joined)),
   ),
   'missing-limits': kind(
     'error',
@@ -75,7 +75,7 @@ const SYNTAX = {
     'error',
     (f: { unit: string; near: readonly string[]; product: string | null; unitAt: Span }) =>
       f.near.length > 0
-        ? `Unknown unit \`${f.unit}\`; did you mean ${oneOf(f.near)}${f.product === null ? '' : `, or the name, \`${f.product}\``}`
+        ? `Unknown unit \`${f.unit}\`; did you mean ${oneOf(f.near)}${f.product === null ? '' : `; for the name write \`${f.product}\``}`
         : `Unknown unit \`${f.unit}\`${f.product === null ? '' : `; write \`${f.product}\` if it is a name`}`,
     (f, at) => [...write(f.unitAt, ...f.near), ...write(at, f.product)],
   ),
@@ -115,6 +115,7 @@ const SYNTAX = {
       `Two powers need parentheses: \`${f.left}\`${f.right === null ? '' : ` or \`${f.right}\``}`,
     (f, at) => write(at, f.left, f.right),
   ),
+  'sign-behind-root': kind('error', (_: object) => 'A sign behind `√` stands in parentheses: `√(-…)`'),
   'unary-plus': kind(
     'error',
     (_: object) => 'A value has no `+` before it',
@@ -156,7 +157,19 @@ const SYNTAX = {
     'error',
     (_: object) => '`±` stands behind a literal or `readings […]` alone; a calculated value has the uncertainty of its inputs',
   ),
-  'uncertain-needs-name': kind('error', (_: object) => 'An uncertain value needs a name of its own, so that it can have a source'),
+  'uncertain-needs-name': kind(
+    'error',
+    (_: { name: string; line: string; above: Span }) => 'An uncertain value needs a name of its own, so that it can have a source',
+    (f, at) => [
+      {
+        title: `Name it \`${f.name}\``,
+        edits: [
+          { at: f.above, text: f.line },
+          { at, text: f.name },
+        ],
+      },
+    ],
+  ),
   'half-width-literal': kind('error', (_: object) => 'The half-width is a literal such as `2 %` or a sum of them, `(1.5 % + 0.3 A)`'),
   'half-width-negative': kind(
     'error',

@@ -1,0 +1,114 @@
+// What the checker carries while it reads one statement: where it stands, what is in scope, what it has found.
+import type { Problem } from '../../text/problem.ts';
+import type { Span } from '../../text/span.ts';
+import type { Expression, Local } from '../ast.ts';
+import type { Checked, Display, Instance, Signature } from '../checked.ts';
+import type { Definition, Item, Module, TableModel } from '../program.ts';
+import { type Type, UNKNOWN } from '../type.ts';
+import type { Input } from '../uncertainty/input.ts';
+
+/** A parameter, the variable of `over`, or a `with` name that has been checked. */
+export interface Binding {
+  readonly index: number;
+  readonly type: Type;
+  readonly display: Display;
+  readonly uncertain: boolean;
+}
+
+/** A `with` name: checked when first met, in the scope in which the `with` stands (N5). */
+export interface LazyBinding {
+  readonly local: Local;
+  readonly scopes: readonly Scope[];
+  readonly index: number;
+  checked: Checked | null;
+  state: 'new' | 'checking' | 'done';
+}
+
+export type Scope =
+  | { readonly kind: 'names'; readonly names: Map<string, Binding> }
+  | { readonly kind: 'with'; readonly names: Map<string, LazyBinding> }
+  | { readonly kind: 'row'; readonly table: TableModel; readonly index: number };
+
+/** Asks of the program that a check may make. */
+export interface World {
+  /** What a name means in a module (sheet, used, library); null where nothing. */
+  define(module: Module, name: string): Definition | null;
+  /** Names for "did you mean". */
+  namesOf(module: Module, of: 'value' | 'function' | 'table'): Iterable<string>;
+  /** What others see of an item: null where it has not been checked yet. */
+  signature(item: Item): Signature | null;
+  /** Whether the library defines the name. */
+  inLibrary(name: string): boolean;
+  /** Counts one more checked body of a function of `any`; false past the limit (T4). */
+  countInstance(): boolean;
+}
+
+export interface Context {
+  readonly world: World;
+  /** The checker of any expression, handed in so that the files of the checker need not know each other. */
+  readonly dispatch: (c: Context, node: Expression) => Checked;
+  readonly item: Item;
+  readonly module: Module;
+  readonly problems: Problem[];
+  readonly reads: Set<Item>;
+  /** Items whose signature was needed and is not known yet: the check is to be made again after theirs. */
+  readonly missing: Set<Item>;
+  readonly inputs: Input[];
+  scopes: readonly Scope[];
+  /** Locals taken so far in this frame. */
+  frameSize: number;
+  /** Functions whose `any` bodies are being checked, outermost first. */
+  readonly active: readonly Item[];
+  /** Greatest depth of the functions called. */
+  depth: number;
+  readonly instances: Instance[];
+}
+
+/** A fresh context for an item. */
+export function contextFor(world: World, item: Item, dispatch: Context['dispatch'], active: readonly Item[] = []): Context {
+  return {
+    world,
+    dispatch,
+    item,
+    module: item.module,
+    problems: [],
+    reads: new Set(),
+    missing: new Set(),
+    inputs: [],
+    scopes: [],
+    frameSize: 0,
+    active,
+    depth: 0,
+    instances: [],
+  };
+}
+
+/** Runs `check` with another scope inside. */
+export function within<T>(c: Context, scope: Scope, check: () => T): T {
+  const before = c.scopes;
+  c.scopes = [...before, scope];
+  const result = check();
+  c.scopes = before;
+  return result;
+}
+
+/** Takes the next place in the frame. */
+export function takeLocal(c: Context): number {
+  return c.frameSize++;
+}
+
+/** An expression of which nothing is known; never reported again. */
+export function unknown(at: Span): Checked {
+  return { kind: 'constant', at, type: UNKNOWN, display: null, uncertain: false, value: 0, written: null };
+}
+
+/** Reports a problem and gives the unknown expression in its stead. */
+export function failed(c: Context, problem: Problem): Checked {
+  c.problems.push(problem);
+  return unknown(problem.at);
+}
+
+/** Checks any expression in the present scope. */
+export function checkExpression(c: Context, node: Expression): Checked {
+  return c.dispatch(c, node);
+}

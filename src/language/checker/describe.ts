@@ -1,0 +1,36 @@
+// Types in plain words, for messages.
+import { PLAIN } from '../../units/dimension.ts';
+import { displayUnit } from '../../units/display-unit.ts';
+import type { Checked, Display } from '../checked.ts';
+import type { Type } from '../type.ts';
+
+/** `V`, `a plain number`, `a temperature in degC`, `a list of A`, `a row of motors` … */
+export function describe(type: Type, display: Display = 'auto'): string {
+  switch (type.is) {
+    case 'quantity': {
+      if (type.dimension === PLAIN)
+        return display !== null && display !== 'auto' && display.text !== '' ? `a plain number (${display.text})` : 'a plain number';
+      const unit = display === 'auto' || display === null ? displayUnit(type.dimension, type.power, type.point, 1) : display;
+      return type.point ? `a temperature in ${unit.text}` : `${unit.text}`;
+    }
+    case 'date':
+      return 'a date';
+    case 'text':
+      return 'a text';
+    case 'yesno':
+      return 'yes or no';
+    case 'list':
+      return `a list of ${type.of.is === 'quantity' && type.of.dimension === PLAIN ? 'plain numbers' : describe(type.of, display)}`;
+    case 'table':
+      return `the table \`${type.table.name}\``;
+    case 'row':
+      return `a row of \`${type.table.name}\``;
+    case 'unknown':
+      return 'an unknown value';
+  }
+}
+
+/** The same for a checked expression, in the unit that it would be shown in. */
+export function describeChecked(node: Checked): string {
+  return describe(node.type, node.display);
+}

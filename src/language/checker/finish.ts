@@ -1,0 +1,33 @@
+// Closing a statement's check: its signature for others, its plan for the compiler, its problems each once.
+import type { Problem } from '../../text/problem.ts';
+import type { CheckedStatement, Plan, Signature } from '../checked.ts';
+import { UNKNOWN } from '../type.ts';
+import type { Context } from './context.ts';
+
+const NOTHING: Signature = { type: UNKNOWN, display: null, uncertain: false };
+
+/** The checked statement; `failed` where a value of unknown type stands in its plan. */
+export function finish(c: Context, signature: Signature | null, plan: Plan): CheckedStatement {
+  return {
+    signature: signature ?? NOTHING,
+    plan,
+    frameSize: c.frameSize,
+    reads: [...c.reads],
+    problems: once(c.problems),
+    inputs: c.inputs,
+    failed: signature !== null && signature.type.is === 'unknown',
+  };
+}
+
+/** A statement of which nothing can be calculated. */
+export function hopeless(c: Context): CheckedStatement {
+  return { ...finish(c, NOTHING, { kind: 'nothing' }), failed: true };
+}
+
+function once(problems: readonly Problem[]): Problem[] {
+  const seen = new Set<string>();
+  return problems.filter((p) => {
+    const key = `${p.code} ${p.at.start} ${p.at.end} ${p.message}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}

@@ -1,0 +1,119 @@
+// Function bodies checked for their argument types: once where all parameters have types, else once a combination (T3, T4, N6).
+import type { Span } from '../../text/span.ts';
+import type * as ast from '../ast.ts';
+import type { Display, Instance } from '../checked.ts';
+import { print } from '../print.ts';
+import { nameProblem } from '../problems/names.ts';
+import { typeProblem } from '../problems/types.ts';
+import type { Item } from '../program.ts';
+import { type Type, typeKey } from '../type.ts';
+import { type Binding, type Context, checkExpression, contextFor, takeLocal, within } from './context.ts';
+import { declare, displayOfMark } from './declared.ts';
+import { withLocals } from './locals.ts';
+import { checkCondition } from './logic.ts';
+
+/** How deep functions may call each other. */
+export const CALL_DEPTH = 200;
+
+/** The instance of a function for these argument types; null where its body has errors (reported) or waits for other items. */
+export function instantiate(
+  c: Context,
+  item: Item,
+  types: readonly Type[],
+  uncertain: boolean,
+  displays: readonly Display[],
+  at: Span,
+): Instance | null {
+  const definition = item.statement as ast.FunctionDefinition;
+  const open = definition.parameters.some((p) => hasAny(p.type));
+  const key = `${types.map(typeKey).join(',')}${uncertain ? '±' : ''}${open ? displays.map(displayKey).join(',') : ''}`;
+  const known = item.instances.get(key);
+  if (known !== undefined) return noteReads(c, known);
+  if (c.active.includes(item)) {
+    c.problems.push(nameProblem('recursion', at, { names: [...c.active.map((i) => i.label), item.label] }));
+    return null;
+  }
+  if (open && !c.world.countInstance()) {
+    c.problems.push(nameProblem('too-many-instances', at, { limit: 1000 }));
+    return null;
+  }
+  const { instance, inner } = checkBody(c, item, types, uncertain, displays);
+  for (const missing of inner.missing) c.missing.add(missing);
+  for (const read of inner.reads) c.reads.add(read);
+  const errors = inner.problems.filter((p) => p.severity === 'error');
+  if (open) {
+    for (const problem of inner.problems) {
+      if (problem.code === 'point-zero' || problem.severity === 'error') {
+        const place = { at: problem.at, label: `in \`${item.label}\``, cell: item.cell };
+        c.problems.push(
+          typeProblem('inside-function', at, { name: item.label, message: problem.message }, item.module === c.module ? [place] : []),
+        );
+        break;
+      }
+    }
+  }
+  if (errors.length > 0 || inner.missing.size > 0 || instance.body.type.is === 'unknown') return null;
+  if (instance.depth > CALL_DEPTH) {
+    c.problems.push(nameProblem('call-depth', at, { limit: CALL_DEPTH }));
+    return null;
+  }
+  item.instances.set(key, instance);
+  return instance;
+}
+
+function noteReads(c: Context, instance: Instance): Instance {
+  for (const read of instance.reads) c.reads.add(read);
+  return instance;
+}
+
+/** Checks a body in a context of its own: it sees its parameters, its `with`, and the text that it is written in. */
+export function checkBody(
+  c: Context,
+  item: Item,
+  types: readonly Type[],
+  uncertain: boolean,
+  displays: readonly Display[],
+): { instance: Instance; inner: Context } {
+  const definition = item.statement as ast.FunctionDefinition;
+  const inner = contextFor(c.world, item, c.dispatch, [...c.active, item]);
+  const names = new Map<string, Binding>();
+  definition.parameters.forEach((parameter, i) => {
+    const display = hasAny(parameter.type) ? (displays[i] ?? 'auto') : displayOfMark(parameter.type);
+    const { name, at } = parameter.name;
+    if (names.has(name)) inner.problems.push(nameProblem('defined-twice', at, { name }));
+    names.set(name, { index: takeLocal(inner), type: types[i]!, display, uncertain });
+  });
+  const { locals: clauseLocals, needs: clauseNeeds } = definition.clauses;
+  const { body, needs, locals } = within(inner, { kind: 'names', names }, () => {
+    const { result, locals } = withLocals(inner, clauseLocals, false, () => ({
+      body: declare(inner, checkExpression(inner, definition.body), definition.result),
+      needs: clauseNeeds.map((need) => ({
+        condition: checkCondition(inner, need.condition, '`needs`'),
+        text: print(need.condition),
+        message: need.because?.value ?? null,
+      })),
+    }));
+    return { ...result, locals };
+  });
+  const instance: Instance = {
+    item,
+    name: definition.name.name,
+    parameters: definition.parameters.map((p) => p.name.name),
+    locals,
+    body,
+    needs,
+    frameSize: inner.frameSize,
+    depth: inner.depth + 1,
+    reads: [...inner.reads],
+    compiled: null,
+  };
+  return { instance, inner };
+}
+
+function hasAny(mark: ast.TypeMark | null): boolean {
+  return mark !== null && (mark.kind === 'any' || (mark.kind === 'list' && hasAny(mark.of)));
+}
+
+function displayKey(display: Display): string {
+  return display === null ? '' : display === 'auto' ? 'auto' : display.text;
+}

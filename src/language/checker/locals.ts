@@ -1,0 +1,69 @@
+// `with` definitions: in any order among themselves, in the scope of the statement's outermost expression (N5).
+import type { Span } from '../../text/span.ts';
+import type * as ast from '../ast.ts';
+import type { Checked } from '../checked.ts';
+import { nameProblem } from '../problems/names.ts';
+import { type Context, checkExpression, failed, type LazyBinding, type Scope, takeLocal, unknown, within } from './context.ts';
+import { declare } from './declared.ts';
+
+export type CheckedLocals = readonly { readonly index: number; readonly value: Checked }[];
+
+/** Checks `inside` with the locals in scope, and every local whether used or not. */
+export function withLocals<T>(
+  c: Context,
+  locals: readonly ast.Local[],
+  warnOfHiding: boolean,
+  inside: () => T,
+): { result: T; locals: CheckedLocals } {
+  if (locals.length === 0) return { result: inside(), locals: [] };
+  const scopes: Scope[] = [...c.scopes];
+  const names = new Map<string, LazyBinding>();
+  const scope: Scope = { kind: 'with', names };
+  scopes.push(scope);
+  for (const local of locals) {
+    const { name, at } = local.name;
+    if (names.has(name)) c.problems.push(nameProblem('defined-twice', at, { name }));
+    else names.set(name, { local, scopes, index: takeLocal(c), checked: null, state: 'new' });
+    const hidden = warnOfHiding ? c.module.names.get(name) : undefined;
+    if (hidden !== undefined) c.problems.push(nameProblem('local-hides', at, { name }));
+  }
+  const result = within(c, scope, inside);
+  const checked = [...names.values()].map((binding) => ({ index: binding.index, value: checkBinding(c, binding) }));
+  return { result, locals: checked };
+}
+
+/** A use of a `with` name. */
+export function checkLocal(c: Context, binding: LazyBinding, node: ast.NameReference): Checked {
+  if (binding.state === 'checking') {
+    return failed(c, nameProblem('local-circle', node.at, { names: [binding.local.name.name, node.name] }));
+  }
+  const value = checkBinding(c, binding);
+  return {
+    kind: 'local',
+    at: node.at,
+    type: value.type,
+    display: value.display,
+    uncertain: value.uncertain,
+    index: binding.index,
+    name: node.name,
+  };
+}
+
+function checkBinding(c: Context, binding: LazyBinding): Checked {
+  if (binding.checked !== null) return binding.checked;
+  if (binding.state === 'checking') return unknown(binding.local.at);
+  binding.state = 'checking';
+  const before = c.scopes;
+  c.scopes = binding.scopes;
+  const { local } = binding;
+  binding.checked = declare(c, checkExpression(c, local.value), local.type);
+  c.scopes = before;
+  binding.state = 'done';
+  return binding.checked;
+}
+
+/** The expression with its locals around it. */
+export function enclose(body: Checked, locals: CheckedLocals, at: Span = body.at): Checked {
+  if (locals.length === 0) return body;
+  return { kind: 'lets', at, type: body.type, display: body.display, uncertain: body.uncertain, locals, body };
+}

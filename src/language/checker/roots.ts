@@ -1,0 +1,71 @@
+// `root of g over x from a to b`, and the ranges of other statements (N2, N5, N8).
+import type * as ast from '../ast.ts';
+import type { Checked, Display } from '../checked.ts';
+import { typeProblem } from '../problems/types.ts';
+import type { QuantityType, Type } from '../type.ts';
+import { meet } from './agreement.ts';
+import { type Binding, type Context, checkExpression, takeLocal, unknown, within } from './context.ts';
+import { describeChecked } from './describe.ts';
+
+export interface CheckedRange {
+  readonly index: number;
+  readonly from: Checked;
+  readonly to: Checked;
+  readonly type: QuantityType;
+  readonly display: Display;
+  readonly binding: Binding;
+}
+
+/** Both ends of a range, which see the scope outside, and the variable's place; null where they have errors (reported). */
+export function checkRange(c: Context, range: ast.Range): CheckedRange | null {
+  const from = checkExpression(c, range.from);
+  const to = checkExpression(c, range.to);
+  if (from.type.is === 'unknown' || to.type.is === 'unknown') return null;
+  for (const end of [from, to]) {
+    if (end.type.is === 'quantity') continue;
+    c.problems.push(typeProblem('wants-number', end.at, { doing: 'a range takes', found: describeChecked(end) }));
+    return null;
+  }
+  const met = meet(c, from, to, { doing: 'a range goes from', at: range.at });
+  if (met === null) return null;
+  const type: QuantityType = { ...met, zero: false };
+  const display = (from.type as QuantityType).zero ? to.display : from.display;
+  const index = takeLocal(c);
+  return { index, from, to, type, display, binding: { index, type: type as Type, display, uncertain: false } };
+}
+
+/** Runs `inside` with the range's variable in scope. */
+export function withVariable<T>(c: Context, range: ast.Range, checked: CheckedRange, inside: () => T, uncertain = false): T {
+  const binding = { ...checked.binding, uncertain };
+  return within(c, { kind: 'names', names: new Map([[range.variable.name, binding]]) }, inside);
+}
+
+export function checkRoot(c: Context, node: ast.RootOf): Checked {
+  const range = checkRange(c, node.over);
+  if (range === null) return unknown(node.at);
+  let equation = withVariable(c, node.over, range, () => checkExpression(c, node.equation));
+  if (equation.type.is === 'unknown') return equation;
+  if (equation.type.is !== 'quantity' || equation.type.point) {
+    c.problems.push(
+      typeProblem('wants-number', equation.at, {
+        doing: 'a root takes an expression that is zero at it, of',
+        found: describeChecked(equation),
+      }),
+    );
+    return unknown(node.at);
+  }
+  // The derivative by the unknown is wanted where the equation is uncertain: then the unknown itself is checked as uncertain.
+  if (equation.uncertain) equation = withVariable(c, node.over, range, () => checkExpression(c, node.equation), true);
+  return {
+    kind: 'root',
+    at: node.at,
+    type: range.type,
+    display: range.display,
+    uncertain: equation.uncertain,
+    equation,
+    name: node.over.variable.name,
+    variable: range.index,
+    from: range.from,
+    to: range.to,
+  };
+}

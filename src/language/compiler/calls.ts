@@ -1,0 +1,112 @@
+// Calls: of the mathematics, and of functions of sheets with their `needs` (N7), mapped over lists where arguments are.
+import type { CheckedBuiltin, CheckedCall, Instance } from '../checked.ts';
+import { Fault, raise } from '../fault.ts';
+import { isWhole } from '../functions/extremes.ts';
+import { valueProblem } from '../problems/values.ts';
+import type { Uncertain } from '../uncertainty/dual.ts';
+import { broadcast } from './broadcast.ts';
+import type { Compiler } from './compiler.ts';
+import type { Evaluate, Frame } from './frame.ts';
+import { defineLets } from './values.ts';
+
+export function compileBuiltin(k: Compiler, node: CheckedBuiltin): Evaluate {
+  const { builtin, at } = node;
+  const site = { at, name: builtin.name, args: node.args };
+  const args = node.args.map(k.compile);
+  if (builtin.ofList !== undefined && isWhole(node.args)) {
+    const over = builtin.ofList(site);
+    return (f) =>
+      over(
+        args.map((a) => a(f)),
+        f,
+      );
+  }
+  if (builtin.run.kind === 'whole') {
+    const evaluate = builtin.run.evaluate(site);
+    return (f) =>
+      evaluate(
+        args.map((a) => a(f)),
+        f,
+      );
+  }
+  const uncertain = node.args.some((a) => a.uncertain);
+  if (node.mapped.some(Boolean)) {
+    const scalar = builtin.run.dual(site);
+    return broadcast(args, node.mapped, at, (values, f) => scalar(values as Uncertain[], f));
+  }
+  if (uncertain) {
+    const scalar = builtin.run.dual(site);
+    return (f) =>
+      scalar(
+        args.map((a) => a(f) as Uncertain),
+        f,
+      );
+  }
+  const plain = builtin.run.plain(site);
+  const [a, b] = args as [Evaluate<number>, Evaluate<number>];
+  if (args.length === 1) return (f) => plain(a(f));
+  if (args.length === 2) return (f) => plain(a(f), b(f));
+  return (f) => plain(...args.map((x) => x(f) as number));
+}
+
+export function compileCall(k: Compiler, node: CheckedCall, compiler: () => Compiler): Evaluate {
+  const { instance, at } = node;
+  const args = node.args.map(k.compile);
+  const call = (values: readonly unknown[], frame: Frame): unknown => {
+    instance.compiled ??= compileInstance(instance, compiler());
+    const locals = new Array<unknown>(instance.frameSize);
+    for (let i = 0; i < values.length; i++) locals[i] = values[i];
+    try {
+      return instance.compiled({ locals, run: frame.run });
+    } catch (fault) {
+      return atCall(fault, instance, at, frame);
+    }
+  };
+  if (node.mapped.some(Boolean)) return broadcast(args, node.mapped, at, call);
+  return (f) =>
+    call(
+      args.map((a) => a(f)),
+      f,
+    );
+}
+
+/** The body behind its `needs`, in a frame of its own. */
+function compileInstance(instance: Instance, k: Compiler): Evaluate {
+  defineLets(k, instance.locals);
+  const body = k.compile(instance.body);
+  const needs = instance.needs.map((n) => ({ ...n, holds: k.compile(n.condition) as Evaluate<boolean> }));
+  if (needs.length === 0) return body;
+  return (f) => {
+    for (const need of needs) {
+      if (!withoutNotes(need.holds, f))
+        throw new Fault(
+          'error',
+          valueProblem('needs-failed', instance.body.at, { name: instance.name, message: need.message ?? `needs ${need.text}` }),
+        );
+    }
+    return body(f);
+  };
+}
+
+/** `needs` is decided on values, not on U (N7). */
+function withoutNotes(holds: Evaluate<boolean>, f: Frame): boolean {
+  const { notes } = f.run;
+  const before = notes.length;
+  const result = holds(f);
+  notes.length = before;
+  return result;
+}
+
+/** What goes wrong in a body is reported at the call, with the place in the body beside it. */
+function atCall(fault: unknown, instance: Instance, at: CheckedCall['at'], frame: Frame): never {
+  if (!(fault instanceof Fault)) throw fault;
+  if (fault.reason === 'absent') return raise(valueProblem('inside-call', at, { name: instance.name, message: 'an empty cell' }));
+  const { problem } = fault;
+  if (problem === null) throw fault;
+  if (problem.code === 'needs-failed' || problem.code === 'inside-call') {
+    throw new Fault('error', { ...problem, at });
+  }
+  const sameText = instance.item.module === frame.run.item.module;
+  const places = sameText ? [{ at: problem.at, label: `in \`${instance.name}\``, cell: instance.item.cell }] : [];
+  return raise(valueProblem('inside-call', at, { name: instance.name, message: problem.message }, places));
+}

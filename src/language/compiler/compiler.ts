@@ -1,0 +1,19 @@
+// What the files of the compiler share: compiling a checked expression, and the `with` names of the frame at hand.
+import type { Checked } from '../checked.ts';
+import type { Evaluate } from './frame.ts';
+
+export interface Compiler {
+  readonly compile: (node: Checked) => Evaluate;
+  /** The code of the `with` names of this frame, by their place in it: evaluated when first used. */
+  readonly lets: Map<number, Evaluate>;
+}
+
+/** Compiles an expression that is known to give exact numbers. */
+export function compileNumber(k: Compiler, node: Checked): Evaluate<number> {
+  return k.compile(node) as Evaluate<number>;
+}
+
+/** Compiles a condition. */
+export function compileYesNo(k: Compiler, node: Checked): Evaluate<boolean> {
+  return k.compile(node) as Evaluate<boolean>;
+}

@@ -1,0 +1,183 @@
+// Decisions: holds, fails or undecided, by the slack between the sides and its uncertainty (D1 to D3; JCGM 106, guarded acceptance).
+import type { Relation } from '../ast.ts';
+import type { Checked, CheckedComparison } from '../checked.ts';
+import type { Combined } from '../uncertainty/combine.ts';
+import { best, subtract, type Uncertain } from '../uncertainty/dual.ts';
+import { compare, relates, same } from './comparisons.ts';
+import type { Compiler } from './compiler.ts';
+import type { Evaluate, Frame, Run } from './frame.ts';
+
+export type Outcome = 'holds' | 'fails' | 'undecided';
+
+/** The comparison that decides: both sides with the slack, positive where it holds on the best values; SI, days for dates. */
+export interface DecidedSides {
+  readonly left: unknown;
+  readonly right: unknown;
+  readonly leftNode: Checked;
+  readonly rightNode: Checked;
+  readonly relation: Relation;
+  readonly of: CheckedComparison['of'];
+  /** NaN where the sides have no difference (texts, yes/no). */
+  readonly slack: number;
+  /** The limit that the percent is of. */
+  readonly limit: number;
+  readonly combined: Combined;
+  readonly shifted: boolean;
+}
+
+export interface Decision {
+  readonly outcome: Outcome;
+  /** The comparison with the smallest margin; null where there is none. */
+  readonly sides: DecidedSides | null;
+}
+
+export type Decide = (frame: Frame) => Decision;
+
+const NONE: Combined = { standard: 0, expanded: 0, k: null, nu: null };
+
+/** Compiles a condition for deciding. `fresh` clears what a frame has worked out, for computing anew with shifted inputs. */
+export function compileDecision(k: Compiler, node: Checked, fresh: (frame: Frame, run: Run) => Frame): Decide {
+  switch (node.kind) {
+    case 'and':
+    case 'or':
+      return junction(
+        node.kind,
+        node.operands.map((o) => compileDecision(k, o, fresh)),
+      );
+    case 'not':
+      return negation(compileDecision(k, node.operand, fresh));
+    case 'comparison':
+      return comparison(k, node, fresh);
+    default:
+      return yesNo(k.compile(node));
+  }
+}
+
+/** Kleene's and/or, left to right, stopping where the rest can't change it (D2, P6). */
+function junction(kind: 'and' | 'or', parts: readonly Decide[]): Decide {
+  const stop: Outcome = kind === 'and' ? 'fails' : 'holds';
+  return (f) => {
+    const decided: Decision[] = [];
+    for (const part of parts) {
+      const decision = part(f);
+      decided.push(decision);
+      if (decision.outcome === stop) return decision;
+    }
+    return tightest(decided, kind === 'and' ? 'holds' : 'fails');
+  };
+}
+
+/** Undecided where one is; the sides of the smallest margin among those that make the outcome. */
+export function tightest(decided: readonly Decision[], otherwise: Outcome): Decision {
+  const undecided = decided.filter((d) => d.outcome === 'undecided');
+  const pool = undecided.length > 0 ? undecided : decided;
+  return {
+    outcome: undecided.length > 0 ? 'undecided' : otherwise,
+    sides: pool.reduce<DecidedSides | null>((least, d) => smaller(least, d.sides), null),
+  };
+}
+
+function smaller(a: DecidedSides | null, b: DecidedSides | null): DecidedSides | null {
+  if (a === null || b === null) return a ?? b;
+  return relativeSlack(b) < relativeSlack(a) ? b : a;
+}
+
+/** Slack against the limit, so that margins in different units can be ordered; no difference counts as none to spare last. */
+export function relativeSlack(sides: DecidedSides): number {
+  if (Number.isNaN(sides.slack)) return Number.POSITIVE_INFINITY;
+  const size = Math.max(Math.abs(sides.limit), Number.MIN_VALUE);
+  return sides.slack / size;
+}
+
+function negation(part: Decide): Decide {
+  return (f) => {
+    const { outcome, sides } = part(f);
+    return {
+      outcome: outcome === 'holds' ? 'fails' : outcome === 'fails' ? 'holds' : outcome,
+      sides: sides === null ? null : { ...sides, slack: -sides.slack },
+    };
+  };
+}
+
+function yesNo(value: Evaluate): Decide {
+  return (f) => {
+    const found = value(f);
+    const all = Array.isArray(found) ? found.every(Boolean) : found === true;
+    return { outcome: all ? 'holds' : 'fails', sides: null };
+  };
+}
+
+function comparison(k: Compiler, node: CheckedComparison, fresh: (frame: Frame, run: Run) => Frame): Decide {
+  const compiled = node.operands.map(k.compile);
+  const links = node.relations.map(({ relation }, i) => link(node, i, relation, compiled, fresh));
+  return (f) => {
+    const decided: Decision[] = [];
+    for (const decide of links) {
+      const decision = decide(f);
+      if (decision.outcome === 'fails') return decision;
+      decided.push(decision);
+    }
+    return tightest(decided, 'holds');
+  };
+}
+
+/** One link of a chain; on lists every element, the worst one shown. */
+function link(
+  node: CheckedComparison,
+  i: number,
+  relation: Relation,
+  compiled: readonly Evaluate[],
+  fresh: (frame: Frame, run: Run) => Frame,
+): Decide {
+  const [left, right] = [compiled[i]!, compiled[i + 1]!];
+  const leftNode = node.operands[i]!;
+  const rightNode = node.operands[i + 1]!;
+  const limitIsLeft = i === 0 && node.relations.length > 1;
+  const one = (a: unknown, b: unknown, f: Frame, element: number | null): Decision => {
+    const base = { left: a, right: b, leftNode, rightNode, relation, of: node.of };
+    if (node.of === 'text' || node.of === 'yesno') {
+      return {
+        outcome: compare(node.of, relation, a, b) ? 'holds' : 'fails',
+        sides: { ...base, slack: Number.NaN, limit: 0, combined: NONE, shifted: false },
+      };
+    }
+    const pick = (v: unknown) => (element !== null && Array.isArray(v) ? v[element] : v) as Uncertain;
+    const slackOf = (x: Uncertain, y: Uncertain) => (relation === '<' || relation === '<=' ? subtract(y, x) : subtract(x, y));
+    const slack = slackOf(a as Uncertain, b as Uncertain);
+    const again = (run: Run) => {
+      const inner = fresh(f, run);
+      return slackOf(pick(left(inner)), pick(right(inner)));
+    };
+    const { combined, shifted } = f.run.spread(slack, again);
+    const outcome = judge(relation, best(a as Uncertain), best(b as Uncertain), best(slack), combined.expanded);
+    return { outcome, sides: { ...base, slack: best(slack), limit: best((limitIsLeft ? a : b) as Uncertain), combined, shifted } };
+  };
+  if (node.type.is !== 'list') return (f) => one(left(f), right(f), f, null);
+  return (f) => {
+    const a = left(f);
+    const b = right(f);
+    const count = Math.max(Array.isArray(a) ? a.length : 0, Array.isArray(b) ? b.length : 0);
+    const decided = Array.from({ length: count }, (_, j) => one(Array.isArray(a) ? a[j] : a, Array.isArray(b) ? b[j] : b, f, j));
+    const failed = decided.filter((d) => d.outcome === 'fails');
+    if (failed.length > 0) return { ...tightest(failed, 'fails'), outcome: 'fails' };
+    return tightest(decided, 'holds');
+  };
+}
+
+function judge(relation: Relation, a: number, b: number, slack: number, U: number): Outcome {
+  if (U === 0) return relates(relation, a, b) ? 'holds' : 'fails';
+  switch (relation) {
+    case '<=':
+    case '>=':
+      return slack - U >= 0 ? 'holds' : slack + U < 0 ? 'fails' : 'undecided';
+    case '<':
+    case '>':
+      return slack - U > 0 ? 'holds' : slack + U <= 0 ? 'fails' : 'undecided';
+    case '==':
+    case 'is':
+      return Math.abs(slack) > U && !same(a, b) ? 'fails' : 'undecided';
+    case '!=':
+    case 'is not':
+      return Math.abs(slack) > U && !same(a, b) ? 'holds' : 'undecided';
+  }
+}

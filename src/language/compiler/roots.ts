@@ -1,0 +1,107 @@
+// `root of g over x from a to b`: scanned for changes of sign, bisected, with the derivative of the implicit function (U4).
+import { numberText } from '../../units/number-text.ts';
+import { fromSI } from '../../units/quantity.ts';
+import type { CheckedRoot } from '../checked.ts';
+import { raise } from '../fault.ts';
+import { valueProblem } from '../problems/values.ts';
+import { best, chain, Dual, standard, type Uncertain } from '../uncertainty/dual.ts';
+import { Input } from '../uncertainty/input.ts';
+import type { Compiler } from './compiler.ts';
+import type { Evaluate, Frame } from './frame.ts';
+
+/** Equal intervals in which the range is scanned. */
+export const SCAN = 200;
+/** A change of sign with |g| above this part of its largest sample is a jump. */
+const JUMP = 1e-6;
+
+export function compileRoot(k: Compiler, node: CheckedRoot): Evaluate {
+  const equation = k.compile(node.equation);
+  const from = k.compile(node.from);
+  const to = k.compile(node.to);
+  const shown = (x: number) => textOf(x, node);
+  return (f) => {
+    const a = best(from(f) as Uncertain);
+    const b = best(to(f) as Uncertain);
+    const variable = node.name;
+    if (!(a < b)) return raise(valueProblem('empty-range', node.at, { variable, from: shown(a), to: shown(b) }));
+    const g = (x: number): number => {
+      f.locals[node.variable] = x;
+      return best(equation(f) as Uncertain);
+    };
+    const { brackets, largest, first, last } = scan(g, a, b);
+    if (brackets.length === 0) {
+      return raise(valueProblem('no-root', node.at, { variable, from: shown(a), to: shown(b), left: signed(first), right: signed(last) }));
+    }
+    const places = brackets.map(([x0, x1]) => (x0 === x1 ? x0 : bisect(g, x0, x1)));
+    if (places.length > 1) {
+      return raise(valueProblem('several-roots', node.at, { variable, count: places.length, places: places.map(shown).join(' and ') }));
+    }
+    const x = places[0]!;
+    if (Math.abs(g(x)) > JUMP * largest) return raise(valueProblem('jump-no-root', node.at, { variable, place: shown(x) }));
+    return node.uncertain ? implicit(equation, node, x, f) : x;
+  };
+}
+
+/** The intervals over which the sign changes; an exact zero is one of its own. */
+function scan(g: (x: number) => number, a: number, b: number) {
+  const brackets: [number, number][] = [];
+  let before = g(a);
+  const first = before;
+  let largest = Math.abs(before);
+  if (before === 0) brackets.push([a, a]);
+  for (let i = 1; i <= SCAN; i++) {
+    const x0 = a + ((b - a) * (i - 1)) / SCAN;
+    const x1 = i === SCAN ? b : a + ((b - a) * i) / SCAN;
+    const now = g(x1);
+    largest = Math.max(largest, Math.abs(now));
+    if (now === 0) brackets.push([x1, x1]);
+    else if (before !== 0 && before > 0 !== now > 0) brackets.push([x0, x1]);
+    before = now;
+  }
+  return { brackets, largest, first, last: before };
+}
+
+/** Halves the interval until its ends are adjacent numbers; the end with the smaller |g|. */
+function bisect(g: (x: number) => number, from: number, to: number): number {
+  let a = from;
+  let b = to;
+  let ga = g(a);
+  let gb = g(b);
+  for (;;) {
+    const middle = a + (b - a) / 2;
+    if (!(middle > a && middle < b)) return Math.abs(ga) <= Math.abs(gb) ? a : b;
+    const gm = g(middle);
+    if (gm === 0) return middle;
+    if (gm > 0 === ga > 0) [a, ga] = [middle, gm];
+    else [b, gb] = [middle, gm];
+  }
+}
+
+/** dx/dp = −(∂g/∂p)/(∂g/∂x): the unknown takes part as one more input. A flat root is a kink (U6). */
+function implicit(equation: Evaluate, node: CheckedRoot, x: number, f: Frame): Uncertain {
+  const unknown = new Input('', f.run.item, node.at.start, x, { components: [], limits: null });
+  f.locals[node.variable] = unknown.current;
+  const g = equation(f) as Uncertain;
+  if (typeof g === 'number') return x;
+  const place = g.inputs.indexOf(unknown);
+  const slope = place === -1 ? 0 : g.slopes[place]!;
+  const inputs = g.inputs.filter((_, i) => i !== place);
+  const slopes = g.slopes.filter((_, i) => i !== place);
+  const rest = new Dual(x, inputs, slopes, g.kink);
+  if (slope === 0)
+    return new Dual(
+      x,
+      inputs,
+      slopes.map(() => 0),
+      standard(rest) > 0 || g.kink,
+    );
+  return chain(rest, x, -1 / slope);
+}
+
+function textOf(x: number, node: CheckedRoot): string {
+  const unit = node.display === 'auto' ? null : node.display;
+  const number = numberText(fromSI(x, unit), 4);
+  return unit === null ? number : `${number} ${unit.text}`;
+}
+
+const signed = (g: number) => (g > 0 ? 'above zero' : g < 0 ? 'below zero' : 'zero');

@@ -1,0 +1,185 @@
+// Names, cells, columns, lists and literals: reading what is already there.
+import type * as checked from '../checked.ts';
+import { spreadOfReadings } from '../checker/literals.ts';
+import { Fault, raise } from '../fault.ts';
+import { typeProblem } from '../problems/types.ts';
+import { valueProblem } from '../problems/values.ts';
+import type { ColumnModel, TableModel } from '../program.ts';
+import { add, Dual, multiply, type Uncertain } from '../uncertainty/dual.ts';
+import type { Component } from '../uncertainty/input.ts';
+import type { Compiler } from './compiler.ts';
+import type { Evaluate } from './frame.ts';
+import { makeInput } from './made-input.ts';
+
+/** A row as a value. */
+export class RowValue {
+  constructor(
+    readonly table: TableModel,
+    readonly index: number,
+  ) {}
+}
+
+export function compileConstant(node: checked.CheckedConstant): Evaluate {
+  const { value } = node;
+  return () => value;
+}
+
+export function compileInput(node: checked.CheckedInput): Evaluate {
+  const { input } = node;
+  return () => input.current;
+}
+
+/** value · (1 + gain) + offset (U12). */
+export function compileReading(k: Compiler, node: checked.CheckedReading): Evaluate {
+  const of = k.compile(node.of);
+  const { gain, offset } = node;
+  return (f) => {
+    let value = of(f) as Uncertain;
+    if (gain !== null) value = multiply(value, add(1, gain.current));
+    return offset === null ? value : add(value, offset.current);
+  };
+}
+
+/** `readings` of a computed list (U11): the mean as an exact value, the spread as a made input. */
+export function compileReadings(k: Compiler, node: checked.CheckedReadings): Evaluate {
+  const of = k.compile(node.of);
+  return (f) => {
+    const values = of(f) as readonly number[];
+    if (values.length < 2) raise(typeProblem('readings-count', node.at, {}));
+    const { mean, spread } = spreadOfReadings(values);
+    const components: Component[] = [...spread.components];
+    const limits = node.limits?.(mean);
+    if (limits !== undefined) components.push({ u: limits.u, nu: null });
+    return add(mean, makeInput(f, 'readings', node.at.start, { components, limits: null }));
+  };
+}
+
+export function compileEntry(node: checked.CheckedEntry): Evaluate {
+  const { slot } = node.item;
+  const { item } = node;
+  return () => {
+    const { value } = slot;
+    if (value instanceof Fault || value === undefined) throw new Fault('not calculated', null, item);
+    return value;
+  };
+}
+
+/** A local; a `with` name is evaluated when it is first used. */
+export function compileLocal(k: Compiler, node: checked.CheckedLocal): Evaluate {
+  const { index } = node;
+  const code = k.lets.get(index);
+  if (node.type.is === 'row') {
+    const { table } = node.type;
+    if (code === undefined) {
+      return (f) => {
+        const value = f.locals[index];
+        return typeof value === 'number' ? new RowValue(table, value) : value;
+      };
+    }
+  }
+  if (code === undefined) return (f) => f.locals[index];
+  return (f) => {
+    const known = f.locals[index];
+    if (known !== undefined) return known;
+    const value = code(f);
+    f.locals[index] = value;
+    return value;
+  };
+}
+
+/** Puts the code of `with` names where their uses find it. The names see each other, whatever their order. */
+export function defineLets(k: Compiler, locals: checked.CheckedLets['locals']): readonly number[] {
+  for (const { index, value } of locals) {
+    let code: Evaluate | null = null;
+    k.lets.set(index, (f) => {
+      code ??= k.compile(value);
+      return code(f);
+    });
+  }
+  return locals.map((l) => l.index);
+}
+
+export function compileLets(k: Compiler, node: checked.CheckedLets): Evaluate {
+  const indexes = defineLets(k, node.locals);
+  const body = k.compile(node.body);
+  return (f) => {
+    for (const index of indexes) f.locals[index] = undefined;
+    return body(f);
+  };
+}
+
+export function compileList(k: Compiler, node: checked.CheckedList): Evaluate {
+  const items = node.items.map(k.compile);
+  return (f) => items.map((item) => item(f));
+}
+
+export function compileTable(node: checked.CheckedTable): Evaluate {
+  const { table } = node;
+  return () => table;
+}
+
+/** A whole column; a cell without value is an error there (T8). */
+export function compileColumn(node: checked.CheckedColumn): Evaluate {
+  const { table, column } = node;
+  const read = cellReader(table, column);
+  if (column.item === null && !column.uncertain && column.cells!.every((cell) => cell !== null && cell !== undefined)) {
+    const { cells } = column;
+    return () => cells;
+  }
+  return () => Array.from({ length: table.rowCount }, (_, row) => notAbsent(() => read(row), table, column, row));
+}
+
+/** The cell of a row. In the `where` of its own table an empty one rules the row out; elsewhere it is an error (T8). */
+export function compileCell(k: Compiler, node: checked.CheckedCell): Evaluate {
+  const { table, column } = node;
+  const read = cellReader(table, column);
+  if (node.row.kind === 'local' && !k.lets.has(node.row.index)) {
+    const { index } = node.row;
+    return (f) => {
+      const row = f.locals[index];
+      return read(typeof row === 'number' ? row : (row as RowValue).index);
+    };
+  }
+  const row = k.compile(node.row);
+  return (f) => {
+    const { index } = row(f) as RowValue;
+    return notAbsent(() => read(index), table, column, index);
+  };
+}
+
+export function compileCells(k: Compiler, node: checked.CheckedCells): Evaluate {
+  const rows = k.compile(node.rows);
+  const read = cellReader(node.table, node.column);
+  return (f) => (rows(f) as readonly RowValue[]).map((row) => notAbsent(() => read(row.index), node.table, node.column, row.index));
+}
+
+/** Reads one cell: data as they are, computed ones from their statement's slot. Throws a Fault for a cell without value. */
+export function cellReader(table: TableModel, column: ColumnModel): (row: number) => unknown {
+  const { cells, item } = column;
+  if (item !== null) {
+    return (row) => {
+      const { value } = item.slot;
+      if (!Array.isArray(value)) throw new Fault('not calculated', null, item);
+      const cell: unknown = value[row];
+      if (cell instanceof Fault) throw cell.reason === 'absent' ? cell : new Fault('not calculated', null, item);
+      return cell;
+    };
+  }
+  return (row) => {
+    const cell = cells![row];
+    if (cell === null) throw new Fault('absent', null);
+    if (cell === undefined)
+      raise(valueProblem('unreadable-cell', { start: 0, end: 0 }, { table: table.name, column: column.name, row: row + 1 }));
+    return cell instanceof Dual ? cell.inputs[0]!.current : cell;
+  };
+}
+
+/** An absent cell as an error that names its place. */
+function notAbsent(read: () => unknown, table: TableModel, column: ColumnModel, row: number): unknown {
+  try {
+    return read();
+  } catch (fault) {
+    if (!(fault instanceof Fault) || fault.reason !== 'absent') throw fault;
+    return raise(valueProblem('empty-cell', { start: 0, end: 0 }, { table: table.name, column: column.name, row: row + 1 }));
+  }
+}

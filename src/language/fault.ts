@@ -1,0 +1,21 @@
+// A value that does not exist: thrown inside evaluation, caught at the statement (or the cell of a column) that has no value.
+import type { Problem } from '../text/problem.ts';
+import type { Item } from './program.ts';
+
+/**
+ * No Error, so that raising one costs no stack trace. `reason`: 'error' is reported where it happened; 'absent' is an empty
+ * cell, which rules a row out in `where` (T8); 'not calculated' comes from a name without value and is not reported again.
+ */
+export class Fault {
+  constructor(
+    readonly reason: 'error' | 'absent' | 'not calculated',
+    readonly problem: Problem | null,
+    /** For 'not calculated': the item that has no value. */
+    readonly item: Item | null = null,
+  ) {}
+}
+
+/** Throws the fault of a problem. */
+export function raise(problem: Problem): never {
+  throw new Fault('error', problem);
+}

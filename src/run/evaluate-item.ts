@@ -1,0 +1,69 @@
+// The raw value of one item: of an entry its value, of a computed column its cells.
+import { compilerOf } from '../language/compiler/compile.ts';
+import type { Evaluate, Frame, Run } from '../language/compiler/frame.ts';
+import { Fault, raise } from '../language/fault.ts';
+import { valueProblem } from '../language/problems/values.ts';
+import type { Item } from '../language/program.ts';
+import { combined } from '../language/uncertainty/combine.ts';
+import { Dual } from '../language/uncertainty/dual.ts';
+import type { Span } from '../text/span.ts';
+
+/** A new run of an item. Without `spread` no inputs are shifted for it. */
+export function newRun(item: Item, shifting: boolean, spread?: Run['spread']): Run {
+  return { item, notes: [], met: 0, shifting, choice: null, spread: spread ?? ((x) => ({ combined: combined(x), shifted: false })) };
+}
+
+/** A frame for an item's own statement. */
+export function frameOf(run: Run): Frame {
+  return { locals: new Array<unknown>(run.item.checked?.frameSize ?? 0), run };
+}
+
+/** The value of an entry or the cells of a column; throws a Fault where there is none. */
+export function evaluateRaw(item: Item, run: Run): unknown {
+  item.evaluate ??= compileItem(item);
+  return item.evaluate(frameOf(run));
+}
+
+function compileItem(item: Item): Evaluate {
+  const { plan } = item.checked!;
+  const k = compilerOf();
+  if (plan.kind === 'value') {
+    const value = k.compile(plan.value);
+    const at = plan.value.at;
+    return (f) => finite(value(f), at);
+  }
+  if (plan.kind !== 'column') return () => undefined;
+  const cell = k.compile(plan.value);
+  const { row, table } = plan;
+  const at = plan.value.at;
+  return (f) => {
+    const cells = new Array<unknown>(table.rowCount);
+    for (let i = 0; i < cells.length; i++) {
+      f.locals[row] = i;
+      cells[i] = cellOrFault(cell, f, at);
+    }
+    return cells;
+  };
+}
+
+/** One cell in error leaves the others (T9). */
+function cellOrFault(cell: Evaluate, f: Frame, at: Span): unknown {
+  try {
+    return finite(cell(f), at);
+  } catch (fault) {
+    if (fault instanceof Fault) return fault;
+    throw fault;
+  }
+}
+
+/** Nothing infinite or undefined leaves a statement. */
+function finite(value: unknown, at: Span): unknown {
+  if (typeof value === 'number') {
+    if (value - value !== 0) raise(valueProblem('overflow', at, {}));
+  } else if (value instanceof Dual) {
+    if (!Number.isFinite(value.value)) raise(valueProblem('overflow', at, {}));
+  } else if (Array.isArray(value)) {
+    for (const element of value) finite(element, at);
+  }
+  return value;
+}

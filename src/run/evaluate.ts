@@ -1,0 +1,136 @@
+// A sheet's whole answer from its text.
+
+import type { FunctionDefinition } from '../language/ast.ts';
+import type { Item } from '../language/program.ts';
+import { type Contribution, contributions } from '../language/uncertainty/combine.ts';
+import { Dual, type Uncertain } from '../language/uncertainty/dual.ts';
+import { digest, type UsedFile } from '../sheet/digest.ts';
+import { calcCells, type Sheet } from '../sheet/sheet.ts';
+import type { Table } from '../sheet/table.ts';
+import type { Problem } from '../text/problem.ts';
+import { type Span, span } from '../text/span.ts';
+import { evaluateRaw } from './evaluate-item.ts';
+import { NO_FILES, type SheetFiles } from './files.ts';
+import { library } from './library.ts';
+import { errorsOf, type OpenCell, type OpenSheet, openSheet } from './open-sheet.ts';
+import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
+import { contributionsOf } from './shifting.ts';
+
+/** A problem with its place in a file: the sheet's own (`path` null), or a file that it uses. */
+export interface LocatedProblem {
+  readonly problem: Problem;
+  readonly at: Span;
+  readonly path: string | null;
+}
+
+export interface SheetEvaluation {
+  readonly sheet: Sheet;
+  readonly result: SheetResult;
+  /** All tables: of the sheet's text and of CSV files. */
+  readonly tables: readonly Table[];
+  /** In the order of the file; those of used files behind. */
+  readonly problems: readonly LocatedProblem[];
+  /** Digest of the sheet with every file that it reads (`sha256:…`). */
+  readonly digest: string;
+  readonly files: readonly UsedFile[];
+}
+
+/** Evaluates a sheet. The same text and files give the same answer, always. */
+export function evaluateSheet(text: string, files: SheetFiles = NO_FILES): SheetEvaluation {
+  return evaluationOf(openSheet(text, files));
+}
+
+/** The present answer of an open sheet. */
+export function evaluationOf(open: OpenSheet): SheetEvaluation {
+  const { sheet, tables, files } = open.loaded;
+  return { sheet, tables, files, result: resultOf(open), problems: locatedProblems(open), digest: digest(sheet.text, files) };
+}
+
+export function resultOf(open: OpenSheet): SheetResult {
+  const cells = open.cells.map((cell, number) => cellResult(cell, number));
+  const entries = new Map<string, EntryResult>();
+  const items = new Map<string, Item>();
+  for (const { statements } of cells) {
+    for (const s of statements) if (s.kind === 'entry' && !entries.has(s.name)) entries.set(s.name, s);
+  }
+  for (const [name, definition] of open.loaded.module.names) if (definition.kind === 'item') items.set(name, definition.item);
+  return {
+    cells,
+    entries,
+    functions: visibleFunctions(open),
+    budget: (name) => budgetOf(items.get(name)),
+    usedBy: (name) => usedBy(open, items.get(name) ?? columnItem(open, name)),
+  };
+}
+
+export function cellResult(cell: OpenCell, number: number): CellResult {
+  if (cell.result !== null) return cell.result;
+  const statements = cell.items.map((item) => cell.results.get(item)!);
+  const loose = cell.outside.get(null) ?? [];
+  const problems = [...loose, ...statements.flatMap((s) => s.problems)].sort((a, b) => a.at.start - b.at.start);
+  cell.result = { cell: number, code: cell.code, statements, problems };
+  return cell.result;
+}
+
+function visibleFunctions(open: OpenSheet): ReadonlyMap<string, FunctionDefinition> {
+  const functions = new Map<string, FunctionDefinition>();
+  for (const names of [library().names, open.loaded.module.used, open.loaded.module.names]) {
+    for (const [name, definition] of names) {
+      if (definition.kind === 'item' && definition.item.statement.kind === 'function') functions.set(name, definition.item.statement);
+    }
+  }
+  return functions;
+}
+
+function columnItem(open: OpenSheet, name: string): Item | undefined {
+  const [table, column] = name.split('.');
+  return column === undefined ? undefined : open.loaded.module.columns.get(table!)?.get(column);
+}
+
+function usedBy(open: OpenSheet, item: Item | undefined): readonly string[] {
+  const readers = item === undefined ? [] : [...(open.readers.get(item) ?? [])];
+  return readers.sort((a, b) => a.cell - b.cell || a.statement.at.start - b.statement.at.start).map((r) => r.label);
+}
+
+/** Shares of u_c², largest first. */
+function budgetOf(item: Item | undefined): readonly BudgetLine[] {
+  const value = item?.slot.value;
+  if (item === undefined || !(value instanceof Dual)) return [];
+  const parts: readonly Contribution[] = value.kink
+    ? contributionsOf(item, value, (run) => evaluateRaw(item, run) as Uncertain).parts
+    : contributions(value);
+  const lines = parts.map(({ input, slope }) => ({ input: input.name, contribution: Math.abs(slope * input.u) }));
+  const variance = lines.reduce((sum, l) => sum + l.contribution * l.contribution, 0);
+  if (variance === 0) return [];
+  return lines.map((l) => ({ ...l, share: (l.contribution * l.contribution) / variance })).sort((a, b) => b.share - a.share);
+}
+
+function locatedProblems(open: OpenSheet): readonly LocatedProblem[] {
+  const { sheet, tableProblems, uses } = open.loaded;
+  const codes = calcCells(sheet).map((cell) => cell.code.start);
+  const inCells = open.cells.flatMap((cell, number) =>
+    cellResult(cell, number).problems.map((problem) => ({ problem, at: moved(problem.at, codes[number] ?? 0), path: null })),
+  );
+  const inFile = sheet.problems.map((problem) => ({ problem, at: problem.at, path: null }));
+  const inTables = tableProblems.map(({ problem, path }) => ({ problem, at: problem.at, path }));
+  const own = [...inCells, ...inFile, ...inTables.filter((p) => p.path === null)].sort((a, b) => a.at.start - b.at.start);
+  return [...own, ...inTables.filter((p) => p.path !== null), ...uses.flatMap(usedProblems)];
+}
+
+function moved(at: Span, by: number): Span {
+  return span(at.start + by, at.end + by);
+}
+
+/** Errors of a used sheet at their places in it. */
+function usedProblems(used: OpenSheet['loaded']['uses'][number]): readonly LocatedProblem[] {
+  const codes = calcCells(used.sheet).map((cell) => cell.code.start);
+  const errors = new Set(errorsOf(used));
+  const found: LocatedProblem[] = used.sheet.problems
+    .filter((p) => errors.has(p))
+    .map((problem) => ({ problem, at: problem.at, path: used.path }));
+  used.parsed.forEach((cell, number) => {
+    const own = [...cell.problems, ...used.cells[number]!.flatMap((item) => [...(item.checked?.problems ?? []), ...item.runProblems])];
+    for (const problem of own) if (errors.has(problem)) found.push({ problem, at: moved(problem.at, codes[number] ?? 0), path: used.path });
+  });
+  return found;
+}

@@ -1,0 +1,158 @@
+// Loads a text as a module: its cells parsed, its tables read, the sheets that it uses loaded before it.
+
+import type * as ast from '../language/ast.ts';
+import { parse } from '../language/parser.ts';
+import { nameProblem } from '../language/problems/names.ts';
+import type { Definition } from '../language/program.ts';
+import { readCsvTable } from '../sheet/csv.ts';
+import { digest, type UsedFile } from '../sheet/digest.ts';
+import { readSheet } from '../sheet/read-sheet.ts';
+import { calcCells, type Sheet } from '../sheet/sheet.ts';
+import type { Table } from '../sheet/table.ts';
+import type { Problem } from '../text/problem.ts';
+import type { Span } from '../text/span.ts';
+import { resolvePath, type SheetFiles } from './files.ts';
+import { type BuiltModule, buildModule, type ParsedCell } from './module.ts';
+import { useProblem } from './problems.ts';
+
+/** How deep sheets may use each other (F10). */
+const USE_DEPTH = 16;
+
+/** A sheet ready to be checked. */
+export interface Loaded extends BuiltModule {
+  readonly sheet: Sheet;
+  readonly path: string;
+  readonly parsed: readonly ParsedCell[];
+  /** All tables: of the sheet's text and of CSV files. */
+  readonly tables: readonly Table[];
+  /** What it uses, each once, deepest first. */
+  readonly uses: readonly Loaded[];
+  /** Problems of `use` statements, by the cell and the statement they stand in. */
+  readonly useProblems: ReadonlyMap<ast.Use, readonly Problem[]>;
+  /** Problems of CSV tables; those of the caption have their place in the sheet, those of cells in the CSV file. */
+  readonly tableProblems: readonly { readonly problem: Problem; readonly path: string | null }[];
+  /** Every file read by `use` or a table, with its digest. */
+  readonly files: readonly UsedFile[];
+}
+
+interface Loading {
+  readonly files: SheetFiles;
+  /** Sheets being loaded, outermost first. */
+  readonly open: readonly string[];
+  readonly known: Map<string, Loaded>;
+}
+
+/** Loads a sheet from its text. */
+export function loadSheet(text: string, files: SheetFiles): Loaded {
+  return load('sheet', '', text, { files, open: [], known: new Map() });
+}
+
+function load(kind: 'sheet' | 'used', path: string, text: string, loading: Loading): Loaded {
+  const sheet = readSheet(text);
+  const parsed = calcCells(sheet).map((cell) => ({ code: cell.text, ...parse(cell.text) }));
+  const csv = readCsvTables(sheet, path, loading.files);
+  const tables = [...sheet.tables, ...csv.tables];
+  const built = buildModule(kind, path, parsed, tables);
+  const uses: Loaded[] = [];
+  const useProblems = new Map<ast.Use, Problem[]>();
+  const files = new Map<string, UsedFile>(csv.files.map((f) => [f.path, f]));
+  const statements = parsed.flatMap((cell) => cell.statements).filter((s) => s.kind === 'use');
+  for (const statement of statements) {
+    const problems: Problem[] = [];
+    useProblems.set(statement, problems);
+    const used = loadUsed(statement, path, loading, problems);
+    if (used === null) continue;
+    if (!uses.includes(used)) uses.push(used);
+    for (const file of used.files) files.set(file.path, file);
+    files.set(used.path, { path: used.path, digest: digest(used.sheet.text, used.files) });
+    bring(built, statement, used, problems);
+  }
+  return {
+    ...built,
+    sheet,
+    path,
+    parsed,
+    tables,
+    uses: [...new Set(uses.flatMap((u) => [...u.uses, u]))],
+    useProblems,
+    tableProblems: csv.problems,
+    files: [...files.values()],
+  };
+}
+
+function loadUsed(statement: ast.Use, from: string, loading: Loading, problems: Problem[]): Loaded | null {
+  const written = statement.path.value;
+  const at = statement.path.at;
+  const path = resolvePath(from, written);
+  if (path === null) return refuse(problems, at, written, 'a path is relative to the sheet, with "/" between folders');
+  if (!path.endsWith('.ampwright.md')) return refuse(problems, at, written, 'a sheet is a file `*.ampwright.md`');
+  const known = loading.known.get(path);
+  if (known !== undefined) return known;
+  const circle = loading.open.indexOf(path);
+  if (circle !== -1) {
+    problems.push(useProblem('use-circle', at, { paths: [...loading.open.slice(circle), path] }));
+    return null;
+  }
+  if (loading.open.length >= USE_DEPTH) {
+    problems.push(useProblem('use-depth', at, { limit: USE_DEPTH }));
+    return null;
+  }
+  const text = loading.files.read(path);
+  if (typeof text !== 'string') return refuse(problems, at, written, text.refused);
+  const loaded = load('used', path, text, { ...loading, open: [...loading.open, path] });
+  loading.known.set(path, loaded);
+  return loaded;
+}
+
+function refuse(problems: Problem[], at: Span, path: string, reason: string): null {
+  problems.push(useProblem('use-refused', at, { path, reason }));
+  return null;
+}
+
+/** Puts the used names into the module (N1): two sources for one name, and a name that is defined here too, are errors. */
+function bring(built: BuiltModule, statement: ast.Use, used: Loaded, problems: Problem[]): void {
+  const { module } = built;
+  const names = statement.names ?? [...used.module.names.keys()].map((name) => ({ name, at: statement.path.at }));
+  for (const { name, at } of names) {
+    const definition = used.module.names.get(name);
+    if (definition === undefined) {
+      problems.push(useProblem('use-unknown', at, { name, path: statement.path.value }));
+      continue;
+    }
+    const before = module.used.get(name);
+    if (module.names.has(name)) {
+      if (statement.names === null || module.names.get(name) !== definition)
+        problems.push(nameProblem('used-and-defined', at, { name, path: statement.path.value }));
+    } else if (before !== undefined && !sameDefinition(before, definition)) {
+      problems.push(nameProblem('used-twice', at, { name, first: pathOf(before), second: used.path }));
+    } else module.used.set(name, definition);
+  }
+}
+
+function sameDefinition(a: Definition, b: Definition): boolean {
+  return a.kind === 'table' ? b.kind === 'table' && a.table === b.table : b.kind === 'item' && a.item === b.item;
+}
+
+function pathOf(definition: Definition): string {
+  return definition.kind === 'table' ? definition.table.module.path : definition.item.module.path;
+}
+
+function readCsvTables(sheet: Sheet, from: string, files: SheetFiles) {
+  const tables: Table[] = [];
+  const read: UsedFile[] = [];
+  const problems: { problem: Problem; path: string | null }[] = [];
+  for (const caption of sheet.csvTables) {
+    const path = resolvePath(from, caption.path ?? '');
+    const text = path === null ? { refused: 'a path is relative to the sheet, with "/" between folders' } : files.read(path);
+    if (typeof text !== 'string' || path === null) {
+      const reason = typeof text === 'string' ? '' : text.refused;
+      problems.push({ problem: useProblem('table-refused', caption.at, { path: caption.path ?? '', reason }), path: null });
+      continue;
+    }
+    const made = readCsvTable(text, caption);
+    tables.push(made.table);
+    problems.push(...made.problems.map((problem) => ({ problem, path })));
+    read.push({ path, digest: digest(text) });
+  }
+  return { tables, files: read, problems };
+}

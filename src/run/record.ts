@@ -1,0 +1,172 @@
+// What a sheet records: the rows of its results blocks and the texts of values in prose (F1, F4, F8).
+
+import type { ProseValue } from '../sheet/prose-values.ts';
+import type { ResultRow } from '../sheet/results-block.ts';
+import { writeSheet } from '../sheet/write-sheet.ts';
+import type { SheetEvaluation } from './evaluate.ts';
+import type { CellResult, EntryResult, RequirementResult, Shown, StatementResult, TabulationResult } from './result.ts';
+
+/** The file's text with its results and prose values as the evaluation has them. */
+export function recordSheet(evaluation: SheetEvaluation): string {
+  return writeSheet(evaluation.sheet, { results: recordedResults(evaluation), valueText: (value) => proseText(value, evaluation) });
+}
+
+/** Rows by number of the calc cell; a cell with nothing to show has none. */
+export function recordedResults({ result }: Pick<SheetEvaluation, 'result'>): ReadonlyMap<number, readonly ResultRow[]> {
+  return new Map(result.cells.map((cell) => [cell.cell, resultRows(cell)]));
+}
+
+/** The rows that a calc cell records. */
+export function resultRows(cell: CellResult): readonly ResultRow[] {
+  return cell.statements.flatMap((s) => rowsOf(s, cell));
+}
+
+function rowsOf(statement: StatementResult, cell: CellResult): readonly ResultRow[] {
+  switch (statement.kind) {
+    case 'entry':
+      return entryRow(statement);
+    case 'column': {
+      const head = `${statement.table}.${statement.column}`;
+      if (statement.missing !== null) return [{ result: head, value: '', note: missingText(statement) }];
+      return [{ result: head, value: listText(statement.values), note: join(notes(statement)) }];
+    }
+    case 'requirement':
+      return [requirementRow(statement), ...eachRows(statement)];
+    case 'tabulation':
+      return tabulationRows(statement);
+    case 'curve':
+    case 'function':
+    case 'instrument':
+    case 'action':
+    case 'use':
+    case 'unreadable': {
+      const errors = errorsOf(statement);
+      return errors.length === 0 ? [] : [{ result: sourceOf(statement, cell), value: '', note: join(errors) }];
+    }
+    default:
+      return statement satisfies never;
+  }
+}
+
+/** Inputs are in the text above already: only those in error are recorded. */
+function entryRow(entry: EntryResult): readonly ResultRow[] {
+  if (entry.missing !== null) return [{ result: entry.name, value: '', note: missingText(entry) }];
+  if (entry.value === null || (entry.role === 'input' && !isUncertain(entry.value))) return [];
+  return [
+    { result: entry.name, value: entry.value.text, note: join([...choiceNotes(entry), ...shiftNotes(entry.value), ...notes(entry)]) },
+  ];
+}
+
+function isUncertain(value: Shown): boolean {
+  return value.kind === 'list' ? value.items.some(isUncertain) : value.kind === 'quantity' && value.uncertainty !== null;
+}
+
+function shiftNotes(value: Shown): readonly string[] {
+  return value.kind === 'quantity' && value.uncertainty?.shifted ? ['evaluated by shifting'] : [];
+}
+
+function choiceNotes(entry: EntryResult): readonly string[] {
+  const { choice } = entry;
+  if (choice === null) return [];
+  const ruledOut = choice.ruledOut.filter((part) => part.count > 0).map((part) => `${part.count} by ${part.condition}`);
+  return [
+    `row ${choice.row + 1} of ${choice.rows}`,
+    ...(ruledOut.length === 0 ? [] : [`ruled out: ${ruledOut.join(', ')}`]),
+    ...(choice.ties > 1 ? [`${choice.ties} rows are equal, the first is taken`] : []),
+  ];
+}
+
+const RELATION_MARKS: Readonly<Record<string, string>> = { '<=': '≤', '>=': '≥', '!=': '≠', '==': '=', is: '=', 'is not': '≠' };
+
+function requirementRow(r: RequirementResult): ResultRow {
+  const result = `${r.force} ${r.condition}${r.statement.forEach === null ? '' : ` for each ${r.statement.forEach.table.name}`}`;
+  if (r.status === 'not calculated') return { result, value: '', note: missingText(r) };
+  const worst = r.rows[0] === undefined ? [] : [`worst: ${r.rows[0].label}`];
+  const at = r.worstAt.map((w) => `${w.name} = ${w.value.text}`);
+  const accepted = r.statement.concession === null ? [] : [`accepted by ${r.statement.concession.by.value}`];
+  return {
+    result,
+    value: sidesText(r.sides),
+    note: join([...verdict(r.status, r.sides), ...worst, ...(at.length > 0 ? [`at ${at.join(', ')}`] : []), ...accepted, ...notes(r)]),
+  };
+}
+
+function eachRows(r: RequirementResult): readonly ResultRow[] {
+  return r.rows
+    .filter((row) => row.status !== 'holds')
+    .slice(1)
+    .map((row) => ({ result: `  ${row.label}`, value: sidesText(row.sides), note: join(verdict(row.status, row.sides)) }));
+}
+
+/** `34.40 A ≤ 40 A`. */
+export function sidesText(sides: RequirementResult['sides']): string {
+  if (sides === null) return '';
+  return `${sides.left.short} ${RELATION_MARKS[sides.relation] ?? sides.relation} ${sides.right.short}`;
+}
+
+/** `holds`, `14 % in hand`, `U 0.69 A`. */
+function verdict(status: string, sides: RequirementResult['sides']): readonly string[] {
+  if (sides === null || sides.margin === '') return [status];
+  const size = sides.percent ?? sides.margin;
+  const short = size.startsWith('-');
+  const inHand = `${short ? size.slice(1) : size} ${short ? 'short' : 'in hand'}`;
+  return [status, inHand, ...(sides.uncertainty === null ? [] : [`U ${sides.uncertainty}`])];
+}
+
+function tabulationRows(t: TabulationResult): readonly ResultRow[] {
+  if (t.missing !== null) return [{ result: 'tabulate', value: '', note: missingText(t) }];
+  return t.rows.map((row) => ({
+    result: `${t.heads[0]!.title} = ${row[0]?.text ?? ''}`,
+    value: row
+      .slice(1)
+      .map((cell) => cell?.text ?? '–')
+      .join(', '),
+    note: '',
+  }));
+}
+
+function listText(values: readonly (Shown | null)[]): string {
+  const more = values.length > 8 ? `, … (${values.length} values)` : '';
+  return `[${values
+    .slice(0, 8)
+    .map((v) => v?.text ?? '–')
+    .join(', ')}${more}]`;
+}
+
+function missingText(s: StatementResult & { readonly missing: EntryResult['missing'] }): string {
+  if (s.missing?.kind === 'not calculated') return `not calculated: needs ${s.missing.because.join(', ')}`;
+  const errors = errorsOf(s);
+  return errors.length === 0 ? 'not calculated' : join(errors);
+}
+
+function errorsOf(s: StatementResult): readonly string[] {
+  return s.problems.filter((p) => p.severity === 'error').map((p) => `error: ${p.message}`);
+}
+
+/** Notes of the value; warnings about the text belong to the editor and `verify`. */
+function notes(s: StatementResult): readonly string[] {
+  return s.problems.filter((p) => p.severity === 'note' && p.code !== 'hides-library').map((p) => p.message);
+}
+
+function sourceOf(s: StatementResult, cell: CellResult): string {
+  return cell.code
+    .slice(s.statement.at.start, s.statement.at.end)
+    .split(/\r\n|\r|\n/, 1)[0]!
+    .trim();
+}
+
+const join = (parts: readonly string[]) =>
+  parts
+    .join('; ')
+    .replace(/^(holds|fails|undecided); /, '$1, ')
+    .replace(/ in hand; U/, ' in hand, U')
+    .replace(/ short; U/, ' short, U');
+
+/** The text of a value in prose; null where the link stands for none. */
+function proseText(value: ProseValue, { result }: SheetEvaluation): string | null {
+  if (value.heading) return null;
+  const entry = result.entries.get(value.name);
+  if (entry?.value == null) return null;
+  if (value.column !== null) return null;
+  return value.withUncertainty ? entry.value.text : entry.value.short;
+}

@@ -1,0 +1,44 @@
+// Tables as expressions see them: columns with types, cells as values, computed columns added.
+import type { ColumnModel, Item, Module, TableModel } from '../language/program.ts';
+import { DATE, TEXT, type Type, typeOfUnit, UNKNOWN } from '../language/type.ts';
+import { Input, limitsSpread } from '../language/uncertainty/input.ts';
+import type { Table, TableColumn } from '../sheet/table.ts';
+
+/** The model of a table that was read. Cells with `±` are inputs of their own (U1). */
+export function tableModel(module: Module, table: Table): TableModel {
+  const columns = new Map<string, ColumnModel>();
+  for (const column of table.columns) columns.set(column.name, columnModel(module, table, column));
+  return { module, name: table.name, at: table.at, rowCount: table.rowCount, columns, order: [...columns.keys()] };
+}
+
+function columnModel(module: Module, table: Table, column: TableColumn): ColumnModel {
+  const uncertain = column.cells.some((cell) => cell.bounds !== null);
+  const cells = column.cells.map((cell, row) => {
+    if (cell.bounds === null || typeof cell.value !== 'number') return cell.value;
+    const { halfWidth } = cell.bounds;
+    const name = `${table.name}.${column.name}[${row + 1}]`;
+    return new Input(name, { module, cell: -1 }, cell.at.start, cell.value, limitsSpread(-halfWidth, halfWidth)).current;
+  });
+  const unit = column.type.kind === 'number' && column.type.unit.text !== '' ? column.type.unit : null;
+  return { name: column.name, type: typeOf(column), unit, uncertain, cells, texts: column.cells.map((cell) => cell.text), item: null };
+}
+
+function typeOf(column: TableColumn): Type {
+  switch (column.type.kind) {
+    case 'text':
+      return TEXT;
+    case 'date':
+      return DATE;
+    case 'number':
+      return typeOfUnit(column.type.unit.text === '' ? null : column.type.unit);
+  }
+}
+
+/** The table with computed columns; a column of data keeps its name against a computed one (reported where that stands). */
+export function addColumns(table: TableModel, computed: ReadonlyMap<string, Item>): TableModel {
+  const columns = new Map(table.columns);
+  for (const [name, item] of computed) {
+    if (!columns.has(name)) columns.set(name, { name, type: UNKNOWN, unit: null, uncertain: false, cells: null, texts: null, item });
+  }
+  return { ...table, columns };
+}

@@ -1,0 +1,65 @@
+// Ranges of operation: the points at which a requirement is decided, and evaluating what depends on the replaced entries (D7).
+import type { Plan } from '../language/checked.ts';
+import { compilerOf } from '../language/compiler/compile.ts';
+import type { Run } from '../language/compiler/frame.ts';
+import { Fault, raise } from '../language/fault.ts';
+import { valueProblem } from '../language/problems/values.ts';
+import type { Item } from '../language/program.ts';
+import { best, type Uncertain } from '../language/uncertainty/dual.ts';
+import { between } from './dependents.ts';
+import { evaluateRaw, frameOf } from './evaluate-item.ts';
+import { decidingRun } from './run-item.ts';
+import { show } from './shown.ts';
+
+type RequirementPlan = Extract<Plan, { kind: 'requirement' }>;
+
+/** Inner points a range. */
+const INNER = 5;
+
+/** Every corner, and a grid of five inner points a name; one empty point where there is no range. */
+export function throughoutPoints(item: Item, plan: RequirementPlan, run: Run): readonly (readonly number[])[] {
+  const ranges = plan.throughout.map((span) => {
+    const k = compilerOf();
+    const [from, to] = [span.from, span.to].map((end) => best(k.compile(end)(frameOf(run)) as Uncertain)) as [number, number];
+    if (!(from < to)) {
+      const shown = (x: number) => show(x, span.item.checked!.signature.type, span.item.checked!.signature.display, { digits: 4 }).text;
+      raise(valueProblem('empty-range', item.statement.at, { variable: span.item.label, from: shown(from), to: shown(to) }));
+    }
+    return { corners: [from, to], inner: Array.from({ length: INNER }, (_, i) => from + ((to - from) * (i + 1)) / (INNER + 1)) };
+  });
+  if (ranges.length === 0) return [[]];
+  return [...product(ranges.map((r) => r.corners)), ...product(ranges.map((r) => r.inner))];
+}
+
+function product(axes: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return axes.reduce<readonly (readonly number[])[]>((points, axis) => points.flatMap((p) => axis.map((x) => [...p, x])), [[]]);
+}
+
+/** Runs `decide` with the entries at a point and all that depends on them evaluated there; everything is as before afterwards. */
+export function withPoint(item: Item, plan: RequirementPlan, point: readonly number[], decide: () => void): void {
+  if (point.length === 0) return decide();
+  const replaced = plan.throughout.map((span) => span.item);
+  const cone = between(item, new Set(replaced));
+  const touched = [...replaced, ...cone];
+  const before = touched.map((i) => i.slot.value);
+  try {
+    replaced.forEach((i, n) => {
+      i.slot.value = point[n];
+    });
+    for (const i of cone) i.slot.value = valueOrFault(i);
+    decide();
+  } finally {
+    touched.forEach((i, n) => {
+      i.slot.value = before[n];
+    });
+  }
+}
+
+function valueOrFault(item: Item): unknown {
+  try {
+    return evaluateRaw(item, decidingRun(item));
+  } catch (fault) {
+    if (fault instanceof Fault) return fault;
+    throw fault;
+  }
+}

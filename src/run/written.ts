@@ -1,0 +1,56 @@
+// Which values are shown as they were written: literals, cells, plain look-ups, counts and rounded values (F1).
+
+import type { Checked, Display } from '../language/checked.ts';
+import { RowValue } from '../language/compiler/values.ts';
+import type { ColumnModel } from '../language/program.ts';
+import { countText, textWithPlaces } from '../units/number-text.ts';
+import { fromSI } from '../units/quantity.ts';
+
+/** The number's text in the display unit, or null where it is computed. `value` is what the node came to. */
+export function writtenNumber(node: Checked, value: unknown): string | null {
+  if (typeof value !== 'number') return null;
+  switch (node.kind) {
+    case 'constant':
+      return node.written === 'pi' ? null : node.written;
+    case 'lets':
+      return writtenNumber(node.body, value);
+    case 'entry': {
+      const plan = node.item.checked?.plan;
+      return plan?.kind === 'value' && sameDisplay(plan.value.display, node.display) ? writtenNumber(plan.value, value) : null;
+    }
+    case 'cell':
+    case 'lookUp':
+      return cellText(node.column, node.display, value, node.kind === 'cell' ? rowOf(node.row) : null);
+    case 'builtin':
+      return roundedText(node, value);
+    default:
+      return null;
+  }
+}
+
+function sameDisplay(a: Display, b: Display): boolean {
+  if (a === b) return true;
+  return a !== null && b !== null && a !== 'auto' && b !== 'auto' && a.text === b.text;
+}
+
+function rowOf(row: Checked): number | null {
+  const value = row.kind === 'entry' ? row.item.slot.value : null;
+  return value instanceof RowValue ? value.index : null;
+}
+
+function cellText(column: ColumnModel, display: Display, value: number, row: number | null): string | null {
+  if (column.texts === null || column.cells === null || !sameDisplay(column.unit, display)) return null;
+  const place = row ?? column.cells.indexOf(value);
+  return column.cells[place] === value ? (column.texts[place] ?? null) : null;
+}
+
+function roundedText(node: Extract<Checked, { kind: 'builtin' }>, value: number): string | null {
+  const { name } = node.builtin;
+  if (name === 'count') return countText(value);
+  if (name !== 'round' && name !== 'ceil' && name !== 'floor') return null;
+  const step = node.args[1];
+  const unit = node.display === 'auto' ? null : node.display;
+  if (step === undefined) return unit === null ? countText(value) : null;
+  if (step.kind !== 'constant' || step.written === null || !sameDisplay(step.display, node.display)) return null;
+  return textWithPlaces(fromSI(value, unit), step.written.split('.')[1]?.length ?? 0);
+}
