@@ -1,4 +1,5 @@
 // The results of a sheet as aligned lines for a terminal, made of the same view model as the page and the editor's ledger.
+import { summaryLine } from '../report/summary.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import type { CellView, EntryRow, RequirementRow, RowView, SheetView, SidesView, StatusView, ValueView } from '../view/model.ts';
 import { columns, padRight, visible, wrap } from './columns.ts';
@@ -28,22 +29,7 @@ export function printListing(sheet: Sheet, view: SheetView, stream: Stream): voi
     for (const line of lines) stream.line(INDENT + line);
   }
   stream.line();
-  stream.line(summary(view));
-}
-
-/** How many requirements have which status, in one line. */
-export function summary(view: SheetView): string {
-  const requirements = view.cells.flatMap((cell) => cell.rows).filter((row) => row.kind === 'requirement');
-  if (requirements.length === 0) return 'no requirements';
-  const count = (status: StatusView) => requirements.filter((row) => row.status === status).length;
-  const parts: readonly (readonly [number, string])[] = [
-    [count('holds'), count('holds') === 1 ? 'holds' : 'hold'],
-    [count('fails'), count('fails') === 1 ? 'fails' : 'fail'],
-    [count('undecided'), 'undecided'],
-    [count('not calculated'), 'not calculated'],
-  ];
-  const words = parts.filter(([n]) => n > 0).map(([n, word]) => `${n} ${word}`);
-  return `${requirements.length} ${requirements.length === 1 ? 'requirement' : 'requirements'}: ${words.join(' · ')}`;
+  stream.line(summaryLine(view));
 }
 
 interface Widths {
@@ -83,7 +69,7 @@ function rowLines(row: RowView, widths: Widths, stream: Stream): readonly string
     case 'action':
       return [visible(['action:', row.text, row.by && `by ${row.by}`, row.due && `due ${row.due}`].filter(Boolean).join(' '))];
     case 'unreadable':
-      return row.name === null ? [] : [`${visible(row.name)}  ${stream.paint('red', row.missing ?? 'could not be read')}`];
+      return row.name === null ? [] : [`${visible(row.name)}  ${stream.paint('red', whyNot(row))}`];
     case 'curve':
     case 'function':
     case 'instrument':
@@ -97,18 +83,27 @@ function rowLines(row: RowView, widths: Widths, stream: Stream): readonly string
 function entryLines(row: EntryRow, widths: Widths, stream: Stream): readonly string[] {
   const { paint } = stream;
   const name = padRight(visible(row.name), widths.name);
-  if (row.value === null) return [`${name}  ${paint('red', visible(row.missing ?? 'no value'))}`];
+  if (row.value === null) return [`${name}  ${paint('red', 'not calculated')}: ${whyNot(row)}`];
   const value = padRight(result(row), widths.value);
+  const said = notes(row);
+  if (said === '') return [`${name}  ${value}`.trimEnd()];
   const indent = ' '.repeat(columns(name) + columns(value) + 4);
-  const lines = wrap(notes(row), Math.max(30, stream.width - indent.length - INDENT.length));
+  const lines = wrap(said, Math.max(30, stream.width - indent.length - INDENT.length));
   const [first, ...rest] = lines.map((line) => paint('dim', line));
-  return [`${name}  ${value}  ${first}`.trimEnd(), ...rest.map((line) => indent + line)];
+  return [`${name}  ${value}  ${first}`, ...rest.map((line) => indent + line)];
+}
+
+/** Its own first error, else what it needs and has no value. */
+function whyNot(row: RowView): string {
+  return visible(row.problems.find((problem) => problem.severity === 'error')?.message ?? row.missing ?? 'it has no value');
 }
 
 /** What stands behind a value: its description, its source, remarks. */
 function notes(row: EntryRow): string {
   const source = row.source && `${row.source.kind} "${row.source.text}"`;
-  return visible([row.description, source, row.reading, row.value?.remark, row.choice && choice(row.choice)].filter(Boolean).join(' · '));
+  const because = row.because === null ? null : `because "${row.because}"`;
+  const parts = [row.description, source, because, row.reading, row.value?.remark, row.choice && choice(row.choice)];
+  return visible(parts.filter(Boolean).join(' · '));
 }
 
 function choice({ rows, ruledOut, ties, undecided }: NonNullable<EntryRow['choice']>): string {
@@ -120,8 +115,10 @@ function choice({ rows, ruledOut, ties, undecided }: NonNullable<EntryRow['choic
 
 function requirementLines(row: RequirementRow, stream: Stream): readonly string[] {
   const { paint } = stream;
-  const decided = (status: StatusView, sides: SidesView | null) =>
-    `${paint(STATUS_STYLE[status], status)}${sides ? `: ${comparison(sides)}` : row.missing === null ? '' : `: ${visible(row.missing)}`}`;
+  const decided = (status: StatusView, sides: SidesView | null) => {
+    const said = sides ? comparison(sides) : status === 'not calculated' ? whyNot(row) : null;
+    return paint(STATUS_STYLE[status], status) + (said === null ? '' : `: ${said}`);
+  };
   const lines = [visible(`${row.force} ${row.condition.written}`), `  ${decided(row.status, row.sides)}`];
   if (row.throughout !== null) lines.push(`  ${visible(row.throughout)}`);
   if (row.forEach !== null) lines.push(`  ${visible(row.forEach)}`);

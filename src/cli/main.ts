@@ -1,10 +1,10 @@
 // The program `ampwright`: reads its arguments, runs one command, ends with its exit code.
 import { Command, CommanderError } from 'commander';
-import { version } from '../../package.json';
 import { COMMANDS } from './commands.ts';
 import { type ExitCode, worse } from './exit.ts';
 import { explain } from './outside.ts';
 import { type Terminal, terminal } from './terminal.ts';
+import { VERSION } from './version.ts';
 
 const EXIT_CODES = `
 Exit codes: 0 all is well · 1 a finding · 2 an error in a sheet, in the arguments or outside.
@@ -14,7 +14,7 @@ async function run(args: readonly string[], streams: Terminal): Promise<ExitCode
   let code: ExitCode = 0;
   const program = new Command('ampwright')
     .description('Calculation sheets for motor starters: evaluate, record, verify and export *.ampwright.md.')
-    .version(version, '--version', 'print the version')
+    .version(VERSION, '--version', 'print the version')
     .helpOption('--help', 'print help')
     .addHelpText('after', EXIT_CODES)
     .showHelpAfterError('`ampwright --help` lists the commands, `ampwright COMMAND --help` describes one.')

@@ -6,13 +6,14 @@ import { Option } from 'commander';
 import { writeAtomically } from '../../node/write-atomically.ts';
 import { sheetCsv } from '../../report/csv.ts';
 import { evaluationJson } from '../../report/json.ts';
-import { sheetPage } from '../../report/page.ts';
+import { auditPage } from '../../report/page.ts';
 import type { Declare } from '../command.ts';
 import { type LoadedSheet, loadSheet, report } from '../load.ts';
+import { VERSION } from '../version.ts';
 
 /** What a sheet can be exported to. */
 const FORMATS: Readonly<Record<string, (sheet: LoadedSheet) => string>> = {
-  html: ({ evaluation }) => sheetPage(evaluation),
+  html: ({ evaluation }) => auditPage({ ...evaluation, version: VERSION }),
   csv: ({ evaluation }) => sheetCsv(evaluation),
   json: ({ path, evaluation }) => evaluationJson(path, evaluation),
 };
