@@ -37,7 +37,7 @@ export interface ElementNode {
 export type ViewNode = ElementNode | string;
 
 /** What may stand among children while a tree is being made: lists are opened, null and false are left out. */
-export type Child = ViewNode | null | false | readonly Child[];
+export type Child = ViewNode | null | undefined | false | readonly Child[];
 
 /** One element; attributes that are null or false are left out, true stands as an empty one. */
 export function element(
@@ -54,7 +54,9 @@ export function element(
 
 /** Children as they end up in an element. */
 export function flat(children: readonly Child[]): ViewNode[] {
-  return children.flatMap((child) => (child === null || child === false ? [] : Array.isArray(child) ? flat(child) : [child as ViewNode]));
+  return children.flatMap((child) =>
+    child === null || child === undefined || child === false ? [] : Array.isArray(child) ? flat(child) : [child as ViewNode],
+  );
 }
 
 const LANGUAGE_OF = new Map<string, keyof typeof TAGS>(

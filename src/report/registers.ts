@@ -1,0 +1,20 @@
+// The registers of the page, in their order.
+import { budgets } from './registers/budgets.ts';
+import { functions } from './registers/functions.ts';
+import { assumptions, inputs, instruments } from './registers/inputs.ts';
+import type { Register } from './registers/register.ts';
+import { requirements } from './registers/requirements.ts';
+import { actions, sources, tables, usedSheets } from './registers/sources.ts';
+
+export const REGISTERS: readonly Register[] = [
+  requirements,
+  actions,
+  inputs,
+  assumptions,
+  instruments,
+  budgets,
+  functions,
+  tables,
+  usedSheets,
+  sources,
+];
