@@ -115,7 +115,7 @@ describe('the arithmetic of protection', () => {
     );
   });
   law(
-    'a short circuit heats more than its alternating part, and less than twice it after ten periods',
+    'a short circuit heats more than its alternating part, and at most three times as much',
     [between(0.2, 5), between(0, 3)],
     (t, rx) => holds(`(10 kA)^2 * ${t} s <= short_circuit_i2t(10 kA, ${t} s, 50 Hz, ${rx}) <= 3 * (10 kA)^2 * ${t} s`),
   );

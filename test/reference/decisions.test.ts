@@ -5,7 +5,7 @@ import type { RequirementResult, SheetResult } from '../../src/run/result.ts';
 import { coverages, decisions, gaugeBlockBudget } from './cases/decisions.ts';
 import { GAUGE_BLOCK } from './cases/uncertainty.ts';
 
-const sheet = (code: string): SheetResult => evaluateSheet(`# Published example\n\n\`\`\`ampwright\n${code.trim()}\n\`\`\`\n`);
+const sheet = (code: string): SheetResult => evaluateSheet(`# Published example\n\n\`\`\`ampwright\n${code.trim()}\n\`\`\`\n`).result;
 
 const requirement = (result: SheetResult): RequirementResult | undefined =>
   result.cells.flatMap((cell) => cell.statements).find((s) => s.kind === 'requirement');

@@ -51,10 +51,10 @@ export function checkCase(published: PublishedCase): void {
 
 /** The value of the entry `x` in its declared unit, and the messages of all errors and warnings. */
 export function evaluate(code: string): { readonly value: number | string | boolean | null; readonly errors: readonly string[] } {
-  const result = evaluateSheet(`# Published value\n\n\`\`\`ampwright\n${code}\n\`\`\`\n`);
+  const { result } = evaluateSheet(`# Published value\n\n\`\`\`ampwright\n${code}\n\`\`\`\n`);
   const errors = result.cells.flatMap((cell) => cell.problems.filter((p) => p.severity === 'error').map((p) => p.message));
   const shown = result.entries.get('x')?.value ?? null;
   if (shown === null) return { value: null, errors };
   if (shown.kind === 'quantity' || shown.kind === 'yesno') return { value: shown.value, errors };
-  return { value: shown.text, errors };
+  return { value: shown.kind === 'text' ? shown.text.slice(1, -1) : shown.text, errors };
 }

@@ -64,7 +64,7 @@ const lives: readonly PublishedCase[] = [
 ];
 
 const insulation: readonly PublishedCase[] = [
-  row('irf-10', CHART, 'insulation_halving(1 Mohm, 10 degC, 20 degC)', [0.5, 'Mohm'], 0.05),
+  row('irf-10', CHART, 'insulation_halving(1 Mohm, 10 degC, 20 degC)', [0.5, 'Mohm'], 0.005),
   row('irf-20', CHART, 'insulation_halving(1 Mohm, 20 degC, 20 degC)', [1, 'Mohm'], 0.05),
   row('irf-30', CHART, 'insulation_halving(1 Mohm, 30 degC, 20 degC)', [2, 'Mohm'], 0.05),
   row('irf-40', CHART, 'insulation_halving(1 Mohm, 40 degC, 20 degC)', [4, 'Mohm'], 0.05),
