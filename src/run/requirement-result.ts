@@ -141,7 +141,7 @@ function margin(sides: DecidedSides): number {
 }
 
 function shownSides(sides: DecidedSides, digits: number): Sides {
-  const { left, right, leftNode, rightNode, relation } = sides;
+  const { left, right, leftNode, rightNode, relation, limitIsLeft } = sides;
   const type = elementOf(leftNode.type);
   if (sides.of !== 'quantity' || type.is !== 'quantity') {
     const text = (value: unknown, node: Checked) => show(value, elementOf(node.type), null, { digits });
@@ -149,6 +149,7 @@ function shownSides(sides: DecidedSides, digits: number): Sides {
       left: text(left, leftNode),
       right: text(right, rightNode),
       relation,
+      limitIsLeft,
       slack: sides.slack,
       margin: dayMargin(sides),
       percent: null,
@@ -170,6 +171,7 @@ function shownSides(sides: DecidedSides, digits: number): Sides {
     left: side(left, leftNode),
     right: side(right, rightNode),
     relation,
+    limitIsLeft,
     slack: sides.slack,
     margin: inUnit(sides.slack, (x) => numberText(x, digits)),
     percent: point || sides.limit === 0 ? null : `${percentText(sides.slack / Math.abs(sides.limit))} %`,

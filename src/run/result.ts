@@ -121,6 +121,8 @@ export interface Sides {
   readonly left: Shown;
   readonly right: Shown;
   readonly relation: ast.Relation;
+  /** Whether the limit is the left side: in a chain it is the outer one (D2). */
+  readonly limitIsLeft: boolean;
   /** Slack in coherent SI: positive where it holds on the best values. */
   readonly slack: number;
   /** The slack's text in the unit of the sides (`3.597 A`); '' where there is none (texts, yes/no). */

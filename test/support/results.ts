@@ -177,6 +177,7 @@ function sidesOf(text: string, margin: string, percent: string | null, uncertain
     left: shownOf(left!),
     right: shownOf(right!),
     relation: relation as Relation,
+    limitIsLeft: false,
     slack: slack?.kind === 'quantity' ? slack.si : 0,
     margin,
     percent,

@@ -21,6 +21,8 @@ export interface DecidedSides {
   readonly slack: number;
   /** The limit that the percent is of. */
   readonly limit: number;
+  /** Whether the limit is the left side: in a chain it is the outer one (D2). */
+  readonly limitIsLeft: boolean;
   readonly combined: Combined;
   readonly shifted: boolean;
 }
@@ -134,7 +136,7 @@ function link(
   const rightNode = node.operands[i + 1]!;
   const limitIsLeft = i === 0 && node.relations.length > 1;
   const one = (a: unknown, b: unknown, f: Frame, element: number | null): Decision => {
-    const base = { left: a, right: b, leftNode, rightNode, relation, of: node.of };
+    const base = { left: a, right: b, leftNode, rightNode, relation, of: node.of, limitIsLeft };
     if (node.of === 'text' || node.of === 'yesno') {
       return {
         outcome: compare(node.of, relation, a, b) ? 'holds' : 'fails',

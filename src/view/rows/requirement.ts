@@ -64,17 +64,18 @@ function marginText({ slack, margin, percent }: Sides): string {
   return `${width[0]}${width[1] ? ` (${width[1]})` : ''} ${slack > 0 ? 'in hand' : 'short'}`;
 }
 
-function gaugeOf({ left, right, relation, expanded }: Sides): GaugeView | null {
+function gaugeOf({ left, right, relation, limitIsLeft, expanded }: Sides): GaugeView | null {
   if (left.kind !== 'quantity' || right.kind !== 'quantity') return null;
   if (relation !== '<' && relation !== '<=' && relation !== '>' && relation !== '>=') return null;
+  const [value, limit] = limitIsLeft ? [right, left] : [left, right];
   return {
-    value: left.value,
-    limit: right.value,
+    value: value.value,
+    limit: limit.value,
     width: Math.abs(differenceFromSI(expanded, left.unit)),
-    allowed: relation === '<' || relation === '<=' ? 'below' : 'above',
+    allowed: (relation === '<' || relation === '<=') !== limitIsLeft ? 'below' : 'above',
     fromZero: !(left.unit?.point ?? false),
-    valueText: shownText(left),
-    limitText: shownText(right),
+    valueText: shownText(value),
+    limitText: shownText(limit),
   };
 }
 
