@@ -14,11 +14,11 @@ export const sheetProblem = problemMaker({
   ),
   'block-not-closed': kind<{ fence: string }>(
     'error',
-    (f) => `This calc block is never closed, so the rest of the file belongs to it; close it with a line \`${f.fence}\``,
+    (f) => `This calc block is never closed, so the rest of the file belongs to it; close it with a line ${f.fence}`,
   ),
   'fence-in-block': kind<{ fence: string }>(
     'error',
-    (f) => `A fence opens inside a calc block; the block above was probably not closed: put a line \`${f.fence}\` where it ends`,
+    (f) => `A fence opens inside a calc block; the block above was probably not closed: put a line ${f.fence} where it ends`,
   ),
   'conflict-markers': kind<object>(
     'error',

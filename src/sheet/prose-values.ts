@@ -39,7 +39,9 @@ export function readProseValues(lines: FileLines, blocks: readonly Block[]): rea
   for (const block of blocks) {
     if (block.kind === 'table') {
       for (let i = block.from; i < block.to; i++) {
-        for (const cell of splitRow(lines.line(i), lines.start(i))) {
+        const line = lines.line(i);
+        if (!line.includes('](#')) continue;
+        for (const cell of splitRow(line, lines.start(i))) {
           for (const link of fragmentLinks(cell.text)) take(link, (offset) => cell.at.start + offset);
         }
       }

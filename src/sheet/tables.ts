@@ -6,7 +6,7 @@ import type { Block } from './markdown.ts';
 import { splitRow, unescapeCell } from './pipe-row.ts';
 import type { Table } from './table.ts';
 import { looksLikeCaption, readCaption, type TableCaption } from './table-caption.ts';
-import { makeTable, type RawRow } from './table-columns.ts';
+import { MAX_ROWS, makeTable, type RawRow } from './table-columns.ts';
 import { tableProblem } from './table-problems.ts';
 
 export interface SheetTables {
@@ -54,7 +54,8 @@ function tableBelow(block: Block | undefined, from: number, lines: FileLines): B
 function readPipeTable(lines: FileLines, caption: TableCaption, block: Block, problems: Problem[]): Table {
   const cells = (i: number) => splitRow(lines.line(i), lines.start(i)).map(({ text, at }) => ({ text: unescapeCell(text), at }));
   const rows: RawRow[] = [];
-  for (let i = block.from + 2; i < block.to; i++) {
+  const first = block.from + 2;
+  for (let i = first; i < Math.min(block.to, first + MAX_ROWS + 1); i++) {
     const its = cells(i);
     const at = lines.between(i, i + 1);
     rows.push({ texts: its.map((cell) => cell.text), at, placeOf: (column) => its[column]?.at ?? at });
