@@ -3,11 +3,17 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { readSheet } from '../../src/sheet/read-sheet.ts';
 import type { Sheet } from '../../src/sheet/sheet.ts';
+import type { TableColumn } from '../../src/sheet/table.ts';
+import type { TableCaption } from '../../src/sheet/table-caption.ts';
 import { positionAt } from '../../src/text/lines.ts';
 import type { Span } from '../../src/text/span.ts';
 import { golden } from '../support/golden.ts';
 
 const folder = new URL('./fixtures/', import.meta.url);
+
+function columnLine({ name, broken, type, cells }: TableColumn): string {
+  return `${name}, ${broken ? 'broken' : type.kind}: ${cells.map((cell) => cell.value ?? String(cell.value)).join(', ')}`;
+}
 
 function report(sheet: Sheet): string {
   const place = ({ start, end }: Span) =>
@@ -15,6 +21,8 @@ function report(sheet: Sheet): string {
       .map((at) => positionAt(sheet.lines, at))
       .map((p) => `${p.line + 1}:${p.column + 1}`)
       .join('-');
+  const headline = ({ at, name, caption, path, source }: TableCaption) =>
+    `${place(at)} ${name}: ${caption}${path ? ` in ${path}` : ''}${source ? ` from ${source.kind} "${source.text}"` : ''}`;
   const { places: _, signatures, ...front } = sheet.frontMatter;
   const given = Object.entries(front).filter(([, value]) => value !== null);
   const parts: Readonly<Record<string, readonly string[]>> = {
@@ -29,13 +37,13 @@ function report(sheet: Sheet): string {
       ...given.map(([key, value]) => `${key}: ${JSON.stringify(value)}`),
       ...signatures.map(({ at, ...entry }) => `${place(at)} ${JSON.stringify(entry)}`),
     ],
-    tables: [...sheet.tables, ...sheet.csvTables].flatMap((table) => [
-      `${place(table.at)} ${table.name}: ${table.caption}${table.path ? ` in ${table.path}` : ''}${table.source ? ` from ${table.source.kind} "${table.source.text}"` : ''}`,
-      ...('columns' in table ? table.columns : []).map(
-        (c) =>
-          `  ${place(c.at)} ${c.name}, ${c.broken ? 'broken' : c.type.kind}: ${c.cells.map((cell) => cell.value ?? String(cell.value)).join(', ')}`,
-      ),
-    ]),
+    tables: [
+      ...sheet.tables.flatMap((table) => [
+        headline(table),
+        ...table.columns.map((column) => `  ${place(column.at)} ${columnLine(column)}`),
+      ]),
+      ...sheet.csvTables.map(headline),
+    ],
     values: sheet.values.map((v) => `${place(v.at)} ${v.name}${v.column ? `.${v.column}` : ''}: ${v.text}`),
     problems: sheet.problems.map((p) => `${place(p.at)} ${p.severity} ${p.code}: ${p.message}`),
   };
