@@ -2,13 +2,18 @@
 
 import type { ProseValue } from '../sheet/prose-values.ts';
 import type { ResultRow } from '../sheet/results-block.ts';
-import { writeSheet } from '../sheet/write-sheet.ts';
+import { type Recorded, writeSheet } from '../sheet/write-sheet.ts';
 import type { SheetEvaluation } from './evaluate.ts';
 import type { CellResult, EntryResult, RequirementResult, Shown, StatementResult, TabulationResult } from './result.ts';
 
 /** The file's text with its results and prose values as the evaluation has them. */
 export function recordSheet(evaluation: SheetEvaluation): string {
-  return writeSheet(evaluation.sheet, { results: recordedResults(evaluation), valueText: (value) => proseText(value, evaluation) });
+  return writeSheet(evaluation.sheet, recorded(evaluation));
+}
+
+/** What is to be recorded in a sheet's file. */
+export function recorded(evaluation: SheetEvaluation): Required<Recorded> {
+  return { results: recordedResults(evaluation), valueText: (value) => proseText(value, evaluation) };
 }
 
 /** Rows by number of the calc cell; a cell with nothing to show has none. */

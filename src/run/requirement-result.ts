@@ -12,7 +12,7 @@ import type { Item } from '../language/program.ts';
 import { elementOf } from '../language/type.ts';
 import { numberText, percentText } from '../units/number-text.ts';
 import { differenceFromSI, differenceUnit } from '../units/quantity.ts';
-import { missingOf } from './entry-result.ts';
+import { missingOf, spreadAgain } from './entry-result.ts';
 import { frameOf } from './evaluate-item.ts';
 import type { RequirementResult, Sides, Status } from './result.ts';
 import type { Base } from './result-base.ts';
@@ -160,8 +160,10 @@ function shownSides(sides: DecidedSides, digits: number): Sides {
   const explicit = [leftNode, rightNode].find((n) => n.display !== 'auto' && !isZero(n))?.display;
   const kind = isZero(leftNode) ? elementOf(rightNode.type) : type;
   const unit = unitFor(kind, explicit ?? 'auto', [left, right]);
-  const side = (value: unknown, node: Checked) =>
-    show(value, kind, unit, { digits, written: sameUnit(node, unit) ? writtenNumber(node, value) : null });
+  const side = (value: unknown, node: Checked) => {
+    const spread = node.kind === 'entry' ? spreadAgain(node.item) : undefined;
+    return show(value, kind, unit, { digits, written: sameUnit(node, unit) ? writtenNumber(node, value) : null, spread });
+  };
   const difference = unit === null ? null : differenceUnit(unit);
   const inUnit = (si: number, text: (x: number) => string) =>
     text(differenceFromSI(si, difference)) + (difference === null ? '' : ` ${difference.text}`);

@@ -72,7 +72,7 @@ export function problemMaker<T extends Table>(table: T): ProblemMaker<T> {
       code,
       severity: entry.severity,
       at,
-      message: entry.words(facts),
+      message: sentence(entry.words(facts)),
       facts: facts as Readonly<Record<string, unknown>>,
       mends: entry.mends?.(facts, at) ?? [],
       places,
@@ -83,4 +83,14 @@ export function problemMaker<T extends Table>(table: T): ProblemMaker<T> {
 /** The mend that replaces the problem's own place. */
 export function replace(title: string, at: Span, text: string): Mend {
   return { title, edits: [{ at, text }] };
+}
+
+/** Words as a sentence: with a capital, unless they begin with code. */
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** A problem's message inside another sentence. */
+export function insideSentence(message: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(message) ? message.charAt(0).toLowerCase() + message.slice(1) : message;
 }

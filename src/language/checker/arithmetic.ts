@@ -1,8 +1,8 @@
 // Sums, products, powers and roots: their dimensions, points of temperature and dates (A1, A5), kinds of power (W1).
 import type { Span } from '../../text/span.ts';
-import { type Dimension, divide, multiply, PLAIN, raise } from '../../units/dimension.ts';
+import { type Dimension, divide, hasAllowedExponents, multiply, PLAIN, raise } from '../../units/dimension.ts';
 import { differenceUnit } from '../../units/quantity.ts';
-import { MAX_DENOMINATOR, rationalFrom } from '../../units/rational.ts';
+import { rationalFrom } from '../../units/rational.ts';
 import { parseUnit } from '../../units/read-unit.ts';
 import type * as ast from '../ast.ts';
 import type { Checked, Display } from '../checked.ts';
@@ -182,7 +182,7 @@ export function checkProduct(c: Context, node: ast.Product): Checked {
       lost = true;
     } else dimension = inverse ? divide(dimension, type.dimension) : multiply(dimension, type.dimension);
   }
-  if (lost) return unknown(node.at);
+  if (lost || !allowed(c, dimension, node.at)) return unknown(node.at);
   const operands = factors.map((f) => f.operand);
   return {
     kind: 'product',
@@ -215,8 +215,7 @@ export function checkPower(c: Context, node: ast.Power): Checked {
   if (number === null) return type.dimension.si === PLAIN ? made(PLAIN) : failed(c, typeProblem('power-of-unit', exponent.at, {}));
   const exact = rationalFrom(number);
   const raised = exact === null ? null : raise(type.dimension, exact);
-  if (raised === null || raised.exponents.some((e) => e.den > MAX_DENOMINATOR))
-    return failed(c, typeProblem('power-fraction', exponent.at, {}));
+  if (raised === null || !hasAllowedExponents(raised)) return failed(c, typeProblem('power-fraction', exponent.at, {}));
   return made(raised);
 }
 
@@ -274,9 +273,16 @@ export function rootType(c: Context, operand: Checked, name: string): QuantityTy
   if (type.point)
     return point(c, operand, 'a root of a point of temperature has no meaning; `T - absolute_zero` is in kelvins above zero', []);
   const halved = raise(type.dimension, { num: 1, den: 2 });
-  if (halved.exponents.some((e) => e.den > MAX_DENOMINATOR)) {
+  if (!hasAllowedExponents(halved)) {
     c.problems.push(typeProblem('power-fraction', operand.at, {}));
     return null;
   }
   return type.zero ? NUMBER : quantity(halved);
+}
+
+/** Whether the exponents of a dimension can be counted on; where not it is reported. */
+function allowed(c: Context, dimension: Dimension, at: Span): boolean {
+  if (hasAllowedExponents(dimension)) return true;
+  c.problems.push(typeProblem('exponents', at, {}));
+  return false;
 }

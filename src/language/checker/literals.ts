@@ -8,7 +8,7 @@ import type { Checked } from '../checked.ts';
 import { typeProblem } from '../problems/types.ts';
 import { DATE, disagreement, listOf, type QuantityType, quantity, TEXT, typeOfUnit, YESNO } from '../type.ts';
 import { Input, limitsSpread, type Spread } from '../uncertainty/input.ts';
-import { type Context, checkExpression, failed } from './context.ts';
+import { type Context, checkExpression, failed, unknown } from './context.ts';
 import { describe } from './describe.ts';
 
 /** A literal's value and type, without its bounds. `0` takes any dimension (T5). */
@@ -22,7 +22,7 @@ export function checkQuantity(c: Context, node: ast.QuantityLiteral, name: strin
   const base = { at: node.at, type, display: node.unit } as const;
   if (node.bounds === null) return { ...base, kind: 'constant', uncertain: false, value: node.value, written: node.number };
   const spread = spreadOf(c, node.bounds, node.value, node.unit, type);
-  if (spread === null) return { ...base, kind: 'constant', uncertain: false, value: node.value, written: node.number };
+  if (spread === null) return unknown(node.at);
   const input = new Input(name, c.item, node.at.start, node.value, spread);
   c.inputs.push(input);
   return { ...base, type: { ...type, zero: false }, kind: 'input', uncertain: true, input };

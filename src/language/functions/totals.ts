@@ -1,11 +1,12 @@
 // sum, mean, hypot over a list or across arguments; count of a list or table.
 
+import type { Checked } from '../checked.ts';
 import { describeChecked } from '../checker/describe.ts';
 import { raise } from '../fault.ts';
 import { typeProblem } from '../problems/types.ts';
 import { valueProblem } from '../problems/values.ts';
 import type { TableModel } from '../program.ts';
-import { NUMBER } from '../type.ts';
+import { NUMBER, type Type } from '../type.ts';
 import { best, combination, standard, type Uncertain } from '../uncertainty/dual.ts';
 import type { Builtin, CallSite } from './builtin.ts';
 import { mappedResult, metType, wholeResult } from './checks.ts';
@@ -65,7 +66,7 @@ function overList(
     most: Number.POSITIVE_INFINITY,
     ...words,
     check: (call) => {
-      const met = metType(call, call.args);
+      const met = metType(call, name === 'hypot' ? call.args.map(withoutKind) : call.args);
       if (met === null) return null;
       const isPoint = met.type.is === 'date' || (met.type.is === 'quantity' && met.type.point);
       if (isPoint && points === 'no points') {
@@ -89,6 +90,13 @@ function overList(
       return of(values);
     },
   };
+}
+
+/** A root of squares keeps no kind of power (W1). */
+function withoutKind(arg: Checked): Checked {
+  const bare = (type: Type): Type =>
+    type.is === 'quantity' ? { ...type, power: null } : type.is === 'list' ? { ...type, of: bare(type.of) } : type;
+  return { ...arg, type: bare(arg.type) };
 }
 
 export const totals: readonly Builtin[] = [

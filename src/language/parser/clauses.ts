@@ -46,10 +46,10 @@ export function clauses(c: Cursor, rules: ClauseRules): Clauses {
   while (c.at < c.end) {
     const token = c.tokens[c.at]!;
     c.clauseStarts.push(c.at);
-    const word = token.kind === 'text' ? 'text' : wordOf(token);
+    const word = wordOf(token);
     const own = word !== null && Object.hasOwn(rules.own ?? {}, word) ? rules.own![word]! : null;
-    if (own !== null) own(c);
-    else if (word === 'text') description(c, found);
+    if (token.kind === 'text') description(c, found);
+    else if (own !== null) own(c);
     else if (word !== null && common.includes(word)) commonClause(c, word, found);
     else skipToClause(c, rules, word);
   }

@@ -1,6 +1,6 @@
 // Words for what the checker finds wrong with types, dimensions, counts of rotation, points and kinds of power.
 import type { Mend } from '../../text/problem.ts';
-import { kind, problemMaker, replace } from '../../text/problem.ts';
+import { insideSentence, kind, problemMaker, replace } from '../../text/problem.ts';
 
 const offered = (f: { mends: readonly Mend[] }) => f.mends;
 
@@ -18,7 +18,7 @@ export const typeProblem = problemMaker({
   ),
   'turns-against-radians': kind(
     'error',
-    (f: { doing: string; mends: readonly Mend[] }) => `${f.doing} turns or cycles and radians; one turn is \`2*pi rad\``,
+    (f: { doing: string; mends: readonly Mend[] }) => `${f.doing} turns or cycles and radians; a turn is \`2*pi rad\``,
     offered,
   ),
   'bare-turns': kind(
@@ -53,6 +53,7 @@ export const typeProblem = problemMaker({
   ),
   'power-plain': kind('error', (f: { found: string }) => `an exponent is a plain number; found ${f.found}`),
   'power-fraction': kind('error', (_: object) => 'this power of the unit has no fraction with a denominator up to 60'),
+  exponents: kind('error', (_: object) => 'the unit of this value has exponents beyond 60'),
   'argument-count': kind(
     'error',
     (f: { name: string; form: string; wanted: string; found: number }) =>
@@ -83,7 +84,7 @@ export const typeProblem = problemMaker({
     'error',
     (f: { name: string; what: string; found: string }) => `\`${f.name}\` takes a list as ${f.what}; found ${f.found}`,
   ),
-  'inside-function': kind('error', (f: { name: string; message: string }) => `in \`${f.name}\`: ${f.message}`),
+  'inside-function': kind('error', (f: { name: string; message: string }) => `in \`${f.name}\`: ${insideSentence(f.message)}`),
   'no-member': kind(
     'error',
     (f: { found: string; column: string }) => `\`.${f.column}\` reads a column of a table or of a row; this is ${f.found}`,

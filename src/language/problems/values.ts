@@ -1,5 +1,5 @@
 // Words for what goes wrong when values are computed, and for what a reader should know of a value.
-import { kind, problemMaker } from '../../text/problem.ts';
+import { insideSentence, kind, problemMaker } from '../../text/problem.ts';
 
 export const valueProblem = problemMaker({
   'divides-by-zero': kind('error', (_: object) => 'divides by zero'),
@@ -25,7 +25,7 @@ export const valueProblem = problemMaker({
   'not-positive': kind('error', (f: { name: string }) => `\`${f.name}\` takes values above zero`),
   'no-spread': kind('error', (f: { name: string }) => `\`${f.name}\` needs values that differ`),
   'needs-failed': kind('error', (f: { name: string; message: string }) => `\`${f.name}\`: ${f.message}`),
-  'inside-call': kind('error', (f: { name: string; message: string }) => `in \`${f.name}\`: ${f.message}`),
+  'inside-call': kind('error', (f: { name: string; message: string }) => `in \`${f.name}\`: ${insideSentence(f.message)}`),
   'empty-cell': kind(
     'error',
     (f: { table: string; column: string; row: number }) => `row ${f.row} of \`${f.table}\` gives no \`${f.column}\``,
@@ -84,6 +84,6 @@ export const valueProblem = problemMaker({
     (f: { row: string; next: string | null }) =>
       `undecided within the uncertainty: ${f.row}${f.next === null ? '; no other row holds with it' : `; ${f.next} holds with it`}`,
   ),
-  'element-fault': kind('error', (f: { element: number; message: string }) => `element ${f.element}: ${f.message}`),
-  'row-fault': kind('error', (f: { row: number; message: string }) => `row ${f.row}: ${f.message}`),
+  'element-fault': kind('error', (f: { element: number; message: string }) => `element ${f.element}: ${insideSentence(f.message)}`),
+  'row-fault': kind('error', (f: { row: number; message: string }) => `row ${f.row}: ${insideSentence(f.message)}`),
 });
