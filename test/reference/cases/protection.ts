@@ -92,7 +92,7 @@ const examples: readonly PublishedCase[] = [
   row('ex-05', HOLT, 'overload_limit_nec(14 A, 1, 80 K)', [16.1, 'A'], 0.05),
   row('ex-05', HOLT, 'branch_device_nec(16 A, "inverse-time breaker", "single-phase")', [40, 'A']),
   row('ex-06', HOLT, 'feeder_ampacity_nec([40 A, 28 A])', [78, 'A'], 0.5),
-  row('ex-13', 'NFPA 70 (NEC) 2011, 430.22(A), on Table 430.250', 'conductor_ampacity_nec(40 A)', [50, 'A'], 0.5),
+  row('ex-13', 'NFPA 70 (NEC) 2011, 430.22, on Table 430.250', 'conductor_ampacity_nec(40 A)', [50, 'A'], 0.5),
 ];
 
 /** `class t_min t_max`, s at 7.2 times the setting from cold, and the greatest time in min at 1.5 times from warm. */
