@@ -92,6 +92,7 @@ function recorded(lines: FileLines, results: NonNullable<(Segment & { kind: 'cal
 
 /** Reports comments of results blocks that stand where no results block is read. */
 function reportStrayResults(lines: FileLines, cut: Segments, cells: readonly SheetCell[], problems: Problem[]): void {
+  const behindResults = new Set(cells.flatMap((cell) => (hasResults(cells[cell.index - 1]) ? [cell.at.start] : [])));
   let done = 0;
   for (const block of cut.blocks) {
     if (block.level > 0 || block.kind !== 'html' || block.from < done) continue;
@@ -100,17 +101,16 @@ function reportStrayResults(lines: FileLines, cut: Segments, cells: readonly She
     if (!opensResults(line)) continue;
     const stray = resultsFrom(block.from, lines, cut.conflictLines);
     const at = lines.between(stray.from, stray.to);
-    problems.push(sheetProblem(followsResults(cells, at.start) ? 'results-twice' : 'results-without-block', at, {}));
+    problems.push(sheetProblem(behindResults.has(at.start) ? 'results-twice' : 'results-without-block', at, {}));
     done = stray.to;
   }
 }
 
-function followsResults(cells: readonly SheetCell[], offset: number): boolean {
-  const index = cells.findIndex((cell) => cell.at.start === offset);
-  const before = cells[index - 1];
-  return before?.kind === 'calc' && before.results !== null;
+function hasResults(cell: SheetCell | undefined): boolean {
+  return cell?.kind === 'calc' && cell.results !== null;
 }
 
+/** The blocks that stand in one of the cells; both in the order of the text. */
 function blocksWithin(blocks: readonly Block[], lines: FileLines, cells: readonly SheetCell[]): readonly Block[] {
   let next = 0;
   return blocks.filter((block) => {

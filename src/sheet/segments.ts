@@ -55,7 +55,8 @@ export function cutSegments(lines: FileLines, blocks: readonly Block[], first: n
     segments.push({ kind: 'calc', from: block.from, to: done, fence: { from: block.from, to: block.to }, closed, results });
   }
   proseUpTo(lines.count);
-  const open = conflicts.filter((region) => !settled.some((results) => inside(region, results)));
+  const settledLines = linesOf(settled);
+  const open = conflicts.filter((region) => ![...linesOf([region])].every((line) => settledLines.has(line)));
   for (const region of open) problems.push(sheetProblem('conflict-markers', lines.between(region.from, region.to), {}));
   return { segments: mergeConflicts(segments, open), blocks: others, conflicts: open, conflictLines };
 }
@@ -112,10 +113,6 @@ function skipBlank(from: number, lines: FileLines): number {
   let i = from;
   while (i < lines.count && lines.blank(i)) i++;
   return i;
-}
-
-function inside(inner: LineRange, outer: LineRange): boolean {
-  return outer.from <= inner.from && inner.to <= outer.to;
 }
 
 /** Segments that meet a conflicting region become one prose segment with it. */
