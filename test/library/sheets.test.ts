@@ -30,7 +30,9 @@ describe('the library', () => {
         const found = result.cells.flatMap((cell) => cell.problems.filter((p) => p.severity !== 'note').map((p) => p.message));
         assert.deepEqual(found, []);
         const all = result.cells.flatMap((cell) => cell.statements);
-        const failed = all.filter((s) => s.kind === 'requirement' && s.status !== 'holds').map((s) => s.kind === 'requirement' && s.condition);
+        const failed = all
+          .filter((s) => s.kind === 'requirement' && s.status !== 'holds')
+          .map((s) => s.kind === 'requirement' && s.condition);
         assert.deepEqual(failed, []);
       });
 
@@ -51,13 +53,19 @@ describe('the library', () => {
       });
 
       it('names a source for every table', () => {
-        assert.deepEqual(sheet.tables.filter((table) => !table.source).map((table) => table.name), []);
+        assert.deepEqual(
+          sheet.tables.filter((table) => !table.source).map((table) => table.name),
+          [],
+        );
       });
     });
   }
 
   it('defines every name once', () => {
     const names = sheets.flatMap(({ sheet, functions }) => [...functions.map((f) => f.name.name), ...sheet.tables.map((t) => t.name)]);
-    assert.deepEqual(names.filter((name, i) => names.indexOf(name) !== i), []);
+    assert.deepEqual(
+      names.filter((name, i) => names.indexOf(name) !== i),
+      [],
+    );
   });
 });

@@ -175,6 +175,7 @@ const textbooks: readonly PublishedCase[] = [
     'rss-05',
     `${SAWHNEY}, example 3.41`,
     'uncertainty_of(P) / P',
+    // biome-ignore lint/suspicious/noApproximativeNumericConstant: as printed
     [1.414, '%'],
     0.0005,
   ),
