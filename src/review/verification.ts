@@ -1,8 +1,7 @@
 // What verifying sheets found, as plain data with lines and columns: every output format is made of it.
-import type { SheetEvaluation } from '../run/evaluate.ts';
 import type { Status } from '../run/result.ts';
 import { type LineMap, lineMap, positionAt } from '../text/lines.ts';
-import type { Review } from './check.ts';
+import { inFile, type Review, statements } from './check.ts';
 import type { Finding, Level } from './finding.ts';
 import { verifySheet } from './verify.ts';
 
@@ -17,6 +16,17 @@ export interface PlacedFinding {
   readonly column: number;
   readonly endLine: number;
   readonly endColumn: number;
+  /** What stands at the place, up to the end of its first line, at most 200 characters: the same after an edit elsewhere. */
+  readonly quote: string;
+}
+
+/** A requirement with its decision, at the place where its findings are. */
+export interface Criterion {
+  /** `shall I_n <= 40 A`. */
+  readonly text: string;
+  readonly status: Status;
+  readonly line: number;
+  readonly column: number;
 }
 
 /** One sheet's verification. */
@@ -25,34 +35,45 @@ export interface Verification {
   /** Null where the file could not be read. */
   readonly digest: string | null;
   readonly requirements: Readonly<Record<Status, number>>;
+  /** In the order of the text. */
+  readonly criteria: readonly Criterion[];
   readonly findings: readonly PlacedFinding[];
 }
 
 /** Verifies the sheet at `path`. `textOf` gives the text of a file that the sheet uses, '' where there is none. */
 export function verification(path: string, review: Review, textOf: (used: string) => string): Verification {
   const { evaluation } = review;
-  const maps = new Map<string, LineMap>();
-  const mapOf = (used: string | null) => {
-    if (used === null) return evaluation.sheet.lines;
-    const map = maps.get(used) ?? lineMap(textOf(used));
-    maps.set(used, map);
-    return map;
+  const own: Text = { text: evaluation.sheet.text, map: evaluation.sheet.lines };
+  const others = new Map<string, Text>();
+  const placesIn = (used: string | null) => {
+    if (used === null) return own;
+    const text = others.get(used)?.text ?? textOf(used);
+    const known = others.get(used) ?? { text, map: lineMap(text) };
+    others.set(used, known);
+    return known;
   };
+  const criteria = statements(review).flatMap((result): readonly Criterion[] => {
+    if (result.kind !== 'requirement') return [];
+    const { line, column } = positionAt(own.map, inFile(review, result).start);
+    return [{ text: `${result.force} ${result.condition}`, status: result.status, line: line + 1, column: column + 1 }];
+  });
   return {
     sheet: path,
     digest: evaluation.digest,
-    requirements: countRequirements(evaluation),
-    findings: verifySheet(review).map((finding) => placed(finding, mapOf(finding.path))),
+    requirements: countRequirements(criteria),
+    criteria,
+    findings: verifySheet(review).map((finding) => placed(finding, placesIn(finding.path))),
   };
 }
 
 /** What is said of a file that is no sheet at all. */
 export function notASheet(path: string, because: string): Verification {
-  const place = { path: null, line: 1, column: 1, endLine: 1, endColumn: 1 };
+  const place = { path: null, line: 1, column: 1, endLine: 1, endColumn: 1, quote: '' };
   return {
     sheet: path,
     digest: null,
-    requirements: { holds: 0, fails: 0, undecided: 0, 'not calculated': 0 },
+    requirements: countRequirements([]),
+    criteria: [],
     findings: [{ code: 'not-a-sheet', level: 'error', message: because, ...place }],
   };
 }
@@ -63,14 +84,24 @@ export function worstLevel({ findings }: Verification): 'error' | 'finding' | nu
   return has('error') ? 'error' : has('finding') ? 'finding' : null;
 }
 
-function countRequirements({ result }: SheetEvaluation): Readonly<Record<Status, number>> {
+function countRequirements(criteria: readonly Criterion[]): Readonly<Record<Status, number>> {
   const counts = { holds: 0, fails: 0, undecided: 0, 'not calculated': 0 };
-  for (const cell of result.cells) for (const one of cell.statements) if (one.kind === 'requirement') counts[one.status]++;
+  for (const { status } of criteria) counts[status]++;
   return counts;
 }
 
-function placed({ code, level, message, at, path }: Finding, map: LineMap): PlacedFinding {
+interface Text {
+  readonly text: string;
+  readonly map: LineMap;
+}
+
+function placed({ code, level, message, at, path }: Finding, { text, map }: Text): PlacedFinding {
   const start = positionAt(map, at.start);
   const end = positionAt(map, at.end);
-  return { code, level, message, path, line: start.line + 1, column: start.column + 1, endLine: end.line + 1, endColumn: end.column + 1 };
+  const quote = (/^[^\r\n]{0,200}/.exec(text.slice(at.start, at.end)) ?? [''])[0].trim();
+  return {
+    ...{ code, level, message, path },
+    ...{ line: start.line + 1, column: start.column + 1, endLine: end.line + 1, endColumn: end.column + 1 },
+    quote,
+  };
 }

@@ -1,9 +1,15 @@
 // Lets Node import a *.ampwright.md file as its text, as esbuild's text loader does in the bundles.
 import { readFileSync } from 'node:fs';
-import { register } from 'node:module';
+import Module, { register } from 'node:module';
 import { fileURLToPath } from 'node:url';
 
-if (!new URL(import.meta.url).searchParams.has('hooks')) register(`${import.meta.url}?hooks`);
+if (!new URL(import.meta.url).searchParams.has('hooks')) {
+  register(`${import.meta.url}?hooks`);
+  // Mocha loads test files by `require`, which knows no load hooks.
+  Module._extensions['.md'] = (module, file) => {
+    module.exports = { __esModule: true, default: readFileSync(file, 'utf8') };
+  };
+}
 
 /** Node's load hook. */
 export async function load(url, context, next) {

@@ -9,8 +9,9 @@ import type { Declare } from '../command.ts';
 import { loadSheet } from '../load.ts';
 import { explain } from '../outside.ts';
 import { asJson, asText, type Print } from '../verified.ts';
+import { asGithub, asJunit, asSarif } from '../verified-for-services.ts';
 
-const FORMATS: Readonly<Record<string, Print>> = { text: asText, json: asJson };
+const FORMATS: Readonly<Record<string, Print>> = { text: asText, json: asJson, sarif: asSarif, junit: asJunit, github: asGithub };
 
 interface Options {
   readonly format: string;
