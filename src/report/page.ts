@@ -42,6 +42,7 @@ ${toHtml(contents(registers))}
 <div class="aw-prose" id="sheet">
 ${body(input, view)}
 </div>
+<h2 class="aw-part" id="registers">Registers</h2>
 ${registers.map((r) => toHtml(r.section)).join('\n')}
 ${toHtml(words('decisions', 'How decisions are made', decisionRule()))}
 ${toHtml(words('cautions', 'Cautions', cautions()))}
@@ -94,7 +95,7 @@ function registersOf(input: RegisterInput): Section[] {
         section: element(
           'section',
           { class: 'aw-registersection', id, 'aria-labelledby': `${id}-title` },
-          element('h2', { id: `${id}-title` }, title),
+          element('h3', { id: `${id}-title` }, title),
           content,
         ),
       },
@@ -121,7 +122,7 @@ function words(name: string, title: string, content: ElementNode): ElementNode {
   return element(
     'section',
     { class: 'aw-words', id, 'aria-labelledby': `${id}-title` },
-    element('h2', { id: `${id}-title` }, title),
+    element('h3', { id: `${id}-title` }, title),
     content,
   );
 }

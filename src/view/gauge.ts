@@ -58,9 +58,7 @@ function rangeOf({ value, limit, width, fromZero }: GaugeView): Range {
   const high = Math.max(value + width, limit);
   const largest = Math.max(Math.abs(low), Math.abs(high));
   const visible = Math.max(Math.abs(value - limit), width) >= 0.04 * largest;
-  if (fromZero && visible && largest > 0 && (low >= 0 || high <= 0)) {
-    return high > 0 ? { from: 0, to: high * 1.15, zero: 0 } : { from: low * 1.15, to: 0, zero: 0 };
-  }
+  if (fromZero && visible && largest > 0) return { from: Math.min(0, low * 1.15), to: Math.max(0, high * 1.15), zero: 0 };
   const spread = high - low || Math.abs(limit) * 0.1 || 1;
   return { from: low - spread * 0.6, to: high + spread * 0.6, zero: null };
 }

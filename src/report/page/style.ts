@@ -33,7 +33,8 @@ body { margin: 0; background: #fff; }
 .aw-page .aw-nosignature { margin: 0; color: var(--aw-quiet); font-size: 13.5px; }
 .aw-summary { padding: 10px 16px; border-left: 4px solid var(--aw-heavy); background: var(--aw-tint); }
 .aw-page .aw-summary p { margin: 0; }
-.aw-contents { columns: 2 260px; margin-bottom: 8px; font-size: 14px; }
+.aw-contents { columns: 2 260px; margin: 14px 0 8px; font-size: 14px; }
+.aw-page h2.aw-part { margin-top: 56px; padding-top: 14px; border-top: 2px solid var(--aw-heavy); font-size: 22px; }
 .aw-contents ol { list-style: none; padding: 0; }
 .aw-contents li { break-inside: avoid; }
 .aw-contents a { display: inline-block; padding: 2px 0; min-height: 24px; }
@@ -42,7 +43,7 @@ body { margin: 0; background: #fff; }
 .aw-register caption { text-align: left; padding: 4px 0; font-weight: 600; }
 .aw-register th, .aw-register td, .aw-prose th, .aw-prose td { padding: 5px 10px; border-top: 1px solid var(--aw-rule); text-align: left; vertical-align: baseline; font-weight: 400; overflow-wrap: anywhere; }
 .aw-register th + td, .aw-register td + td { border-left: 1px solid var(--aw-rule); }
-.aw-register thead th, .aw-prose thead th { border-top: 0; border-bottom: 1px solid var(--aw-heavy); color: var(--aw-quiet); font-size: 12px; font-weight: 600; }
+.aw-register thead th, .aw-prose thead th { border-top: 0; border-bottom: 1px solid var(--aw-heavy); color: var(--aw-quiet); font-size: 12px; font-weight: 600; overflow-wrap: normal; }
 .aw-page .aw-signatures { margin: 0; border: 0; border-top: 1px solid var(--aw-heavy); }
 .aw-signatures caption { padding: 6px 16px 0; color: var(--aw-quiet); font-size: 11.5px; font-weight: 400; }
 .aw-signatures th, .aw-signatures td { padding: 4px 16px; }
@@ -65,6 +66,7 @@ body { margin: 0; background: #fff; }
   .aw-page { max-width: none; padding: 0; font-size: 9.5pt; }
   .aw-page h1 { font-size: 17pt; }
   .aw-page h2 { font-size: 13pt; margin-top: 20pt; }
+  .aw-page h2.aw-part { break-before: page; margin-top: 0; font-size: 15pt; }
   .aw-page h3 { font-size: 11pt; }
   .aw-page h2, .aw-page h3, .aw-page h4, .aw-register caption { break-after: avoid; }
   .aw-register, .aw-prose table { font-size: 8.5pt; }

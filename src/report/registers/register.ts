@@ -38,7 +38,7 @@ export function rowsOf(view: SheetView) {
 
 /** A link to a block of the page. */
 export function blockLink(block: number): ElementNode {
-  return element('a', { href: `#${blockId(block)}` }, `block ${block}`);
+  return element('a', { class: 'aw-nowrap', href: `#${blockId(block)}` }, `block ${block}`);
 }
 
 export function blockId(block: number): string {

@@ -8,7 +8,7 @@ export function functionRow(row: FunctionRow): ElementNode {
     element('li', {}, formula(need.parts), need.because && element('span', { class: 'aw-quote' }, need.because)),
   );
   const parameters = row.parameters.map((p) =>
-    element('li', {}, element('math', {}, p.symbol), element('span', { class: 'aw-figure' }, ` ${p.unit}`)),
+    element('li', {}, element('math', {}, p.symbol), element('span', { class: 'aw-figure' }, ` in ${p.unit}`)),
   );
   return element(
     'tr',

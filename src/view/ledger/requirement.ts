@@ -49,7 +49,7 @@ function sides(of: SidesView, putIn: FormulaParts | null): Child {
         'div',
         { class: 'aw-margin' },
         of.margin,
-        of.uncertainty && [' ', element('span', { class: 'aw-coverage aw-apart' }, of.uncertainty.replaceAll(' ', '\u00A0'))],
+        of.uncertainty && [element('span', { class: 'aw-coverage aw-apart' }, of.uncertainty.replaceAll(' ', '\u00A0'))],
       ),
     of.gauge && gauge(of.gauge),
   );

@@ -2,8 +2,10 @@
 
 export const NARROW = `
 @container (max-width: 820px) {
-  .aw-table > thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  .aw-ledger .aw-table, .aw-table > tbody { display: block; }
+  .aw-ledger .aw-table, .aw-table > thead, .aw-table > tbody { display: block; }
+  .aw-table > thead > tr { display: grid; grid-template-columns: 30% 1fr 32%; border-bottom: 1px solid var(--aw-heavy); }
+  .aw-ledger .aw-table > thead > tr > th { width: auto; padding: 3px 8px; border-bottom: 0; }
+  .aw-table > thead > tr > th:nth-child(3), .aw-table > thead > tr > th:nth-child(5) { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .aw-table > tbody > tr { display: grid; grid-template-columns: 30% 1fr 32%; grid-template-rows: auto 1fr; border-top: 1px solid var(--aw-rule); }
   .aw-table > tbody > tr:first-child { border-top: 0; }
   .aw-table > tbody > tr > th, .aw-table > tbody > tr > td { display: block; border: 0; border-left: 1px solid var(--aw-rule); padding: 6px 8px; }
@@ -24,6 +26,7 @@ export const NARROW = `
   .aw-table > tbody > tr.aw-problemrow { border-top: 0; }
 }
 @container (max-width: 520px) {
+  .aw-table > thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .aw-table > tbody > tr { display: block; padding: 6px 0; }
   .aw-table > tbody > tr > th, .aw-table > tbody > tr > td, .aw-table > tbody > tr > :first-child { border-left: 0; padding: 2px 4px; }
   .aw-table > tbody > tr > .aw-empty { display: none; }

@@ -22,7 +22,7 @@ export const PARTS = `
 .aw-value { font-weight: 600; font-variant-numeric: tabular-nums lining-nums; }
 .aw-plusminus, .aw-comparison, .aw-margin, .aw-figure, .aw-data, .aw-budget { font-variant-numeric: tabular-nums lining-nums; }
 .aw-plusminus, .aw-nowrap { white-space: nowrap; }
-.aw-apart { margin-left: .5em; }
+.aw-apart { display: block; }
 .aw-coverage, .aw-remark, .aw-reading, .aw-missing, .aw-because { color: var(--aw-quiet); }
 .aw-coverage { font-size: .92em; white-space: nowrap; }
 .aw-lines { padding-left: 8px; border-left: 1.5px solid var(--aw-quiet); }

@@ -1,0 +1,54 @@
+// Figures of results for other programs: unrounded, in the unit that they are shown in.
+import type { Entry } from '../language/ast.ts';
+import type { Shown } from '../run/result.ts';
+import { dateText } from '../text/date.ts';
+import { differenceFromSI } from '../units/quantity.ts';
+import type { Unit } from '../units/unit.ts';
+
+/** A value as JSON has it: a number in its unit, a list as an array, texts and dates as texts. */
+export type Figure = number | string | boolean | null | readonly Figure[];
+
+/** The value, unrounded. */
+export function jsonValue(shown: Shown): Figure {
+  switch (shown.kind) {
+    case 'quantity':
+      return shown.value;
+    case 'list':
+      return shown.items.map(jsonValue);
+    case 'yesno':
+      return shown.value;
+    case 'date':
+      return dateText(shown.days);
+    case 'text':
+    case 'row':
+      return shown.text;
+    case 'table':
+      return shown.table;
+    default:
+      return shown satisfies never;
+  }
+}
+
+/** The unit's spelling in the notation; null for a plain number and for what has no unit. */
+export function unitOf(shown: Shown): string | null {
+  const unit = shown.kind === 'quantity' || shown.kind === 'list' ? shown.unit : null;
+  return unit === null || unit.text === '' ? null : unit.text;
+}
+
+/** The expanded uncertainty in the unit of the value (of a difference where that is a point); null where exact. */
+export function uncertaintyOf(shown: Shown): number | null {
+  if (shown.kind !== 'quantity' || shown.uncertainty === null) return null;
+  return inUnit(shown.uncertainty.expanded, shown.uncertainty.unit);
+}
+
+/** A width in coherent SI in a unit. */
+export function inUnit(si: number, unit: Unit | null): number {
+  return differenceFromSI(si, unit);
+}
+
+/** Where an entry comes from, in the notation: `plate "M-12"`, `by DMM_7 on 2026-10-02`; null where it does not say. */
+export function sourceText({ clauses, reading }: Entry): string | null {
+  const by = reading && `by ${reading.instrument.name}${reading.on === null ? '' : ` on ${dateText(reading.on.days)}`}`;
+  const from = clauses.source && `${clauses.source.kind} "${clauses.source.text.value}"`;
+  return [from, by].filter((part) => part !== null).join(' ') || null;
+}
