@@ -1,9 +1,8 @@
 // Figures of results for other programs: unrounded, in the unit that they are shown in.
 import type { Entry } from '../language/ast.ts';
-import type { Shown } from '../run/result.ts';
+import type { Shown, Sides } from '../run/result.ts';
 import { dateText } from '../text/date.ts';
-import { differenceFromSI } from '../units/quantity.ts';
-import type { Unit } from '../units/unit.ts';
+import { differenceFromSI, differenceUnit } from '../units/quantity.ts';
 
 /** A value as JSON has it: a number in its unit, a list as an array, texts and dates as texts. */
 export type Figure = number | string | boolean | null | readonly Figure[];
@@ -35,15 +34,29 @@ export function unitOf(shown: Shown): string | null {
   return unit === null || unit.text === '' ? null : unit.text;
 }
 
-/** The expanded uncertainty in the unit of the value (of a difference where that is a point); null where exact. */
-export function uncertaintyOf(shown: Shown): number | null {
+/** The expanded uncertainty in the unit of the value (of a difference where that is a point); null where exact; of a list, one an element. */
+export function uncertaintyOf(shown: Shown): Figure {
+  if (shown.kind === 'list') {
+    const each = shown.items.map(uncertaintyOf);
+    return each.every((u) => u === null) ? null : each;
+  }
   if (shown.kind !== 'quantity' || shown.uncertainty === null) return null;
-  return inUnit(shown.uncertainty.expanded, shown.uncertainty.unit);
+  return differenceFromSI(shown.uncertainty.expanded, shown.uncertainty.unit);
 }
 
-/** A width in coherent SI in a unit. */
-export function inUnit(si: number, unit: Unit | null): number {
-  return differenceFromSI(si, unit);
+/** The slack in the unit of the sides, negative where the requirement fails on the best values; null where there is none. */
+export function marginOf(sides: Sides): number | null {
+  return sides.margin === '' || !Number.isFinite(sides.slack) ? null : inDifferences(sides.slack, sides.left);
+}
+
+/** U of the slack in the unit of the sides; null where both are exact. */
+export function slackUncertaintyOf(sides: Sides): number | null {
+  return sides.expanded > 0 ? inDifferences(sides.expanded, sides.left) : null;
+}
+
+function inDifferences(si: number, side: Shown): number {
+  const unit = side.kind === 'quantity' ? side.unit : null;
+  return differenceFromSI(si, unit && differenceUnit(unit));
 }
 
 /** Where an entry comes from, in the notation: `plate "M-12"`, `by DMM_7 on 2026-10-02`; null where it does not say. */

@@ -103,8 +103,6 @@ function entry(of: EntryResult): Evaluation['entries'][number] {
 function requirement(of: RequirementResult): Evaluation['requirements'][number] {
   const { sides } = of;
   const { concession, clauses } = of.statement;
-  const margin =
-    sides === null || sides.margin === '' || !Number.isFinite(sides.slack) ? null : inUnit(sides.slack, unit && differenceUnit(unit));
   return {
     text: `${of.force} ${of.condition}`,
     kind: of.force,
