@@ -158,14 +158,14 @@ export const balance: readonly PublishedCase[] = [
     source: PUMP_WORKSHEET,
     expression: 'current_imbalance(51 A, 46 A, 53 A)',
     expected: [8, '%'],
-    tolerance: 0.5,
+    tolerance: 0.05,
   },
   {
     id: 'cu-03',
     source: PUMP_WORKSHEET,
     expression: 'current_imbalance(50 A, 49 A, 51 A)',
     expected: [2, '%'],
-    tolerance: 0.5,
+    tolerance: 0.05,
   },
   {
     id: 'cu-04',
