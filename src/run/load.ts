@@ -22,7 +22,7 @@ const USE_DEPTH = 16;
 export interface Loaded extends BuiltModule {
   readonly sheet: Sheet;
   readonly path: string;
-  readonly parsed: readonly ParsedCell[];
+  readonly parsed: ParsedCell[];
   /** All tables: of the sheet's text and of CSV files. */
   readonly tables: readonly Table[];
   /** What it uses, each once, deepest first. */
@@ -47,9 +47,18 @@ export function loadSheet(text: string, files: SheetFiles): Loaded {
   return load('sheet', '', text, { files, open: [], known: new Map() });
 }
 
+/** The sheet with other code in one calc cell; everything else is as it was read. */
+export function reloadSheet(loaded: Loaded, parsed: ParsedCell[], files: SheetFiles): Loaded {
+  return assemble('sheet', '', loaded.sheet, parsed, { files, open: [], known: new Map() });
+}
+
 function load(kind: 'sheet' | 'used', path: string, text: string, loading: Loading): Loaded {
   const sheet = readSheet(text);
   const parsed = calcCells(sheet).map((cell) => ({ code: cell.text, ...parse(cell.text) }));
+  return assemble(kind, path, sheet, parsed, loading);
+}
+
+function assemble(kind: 'sheet' | 'used', path: string, sheet: Sheet, parsed: ParsedCell[], loading: Loading): Loaded {
   const csv = readCsvTables(sheet, path, loading.files);
   const tables = [...sheet.tables, ...csv.tables];
   const built = buildModule(kind, path, parsed, tables);

@@ -18,7 +18,7 @@ export interface ParsedCell {
 /** A module with its items, one a statement, by cell. `problems` are those of its names, by item. */
 export interface BuiltModule {
   readonly module: Module;
-  readonly cells: readonly (readonly Item[])[];
+  readonly cells: (readonly Item[])[];
   readonly problems: ReadonlyMap<Item, readonly Problem[]>;
 }
 
@@ -71,7 +71,7 @@ export function itemOf(module: Module, cell: number, statement: ast.Statement): 
 }
 
 /** What stands for a statement in messages and lists. */
-function labelOf(node: ast.Statement): string {
+export function labelOf(node: ast.Statement): string {
   switch (node.kind) {
     case 'entry':
     case 'function':

@@ -1,11 +1,11 @@
 // A sheet that has been run and can be edited: modules, items, who reads whom, and the results so far.
 import type { World } from '../language/checker/context.ts';
-import type { Run } from '../language/compiler/frame.ts';
 import type { Item } from '../language/program.ts';
 import type { Problem } from '../text/problem.ts';
 import { checkItems } from './check-items.ts';
 import type { SheetFiles } from './files.ts';
-import { type Loaded, loadSheet } from './load.ts';
+import { type Loaded, loadSheet, reloadSheet } from './load.ts';
+import type { ParsedCell } from './module.ts';
 import { useProblem } from './problems.ts';
 import type { CellResult, StatementResult } from './result.ts';
 import { runItem } from './run-item.ts';
@@ -14,12 +14,14 @@ import { makeWorld } from './world.ts';
 
 export interface OpenSheet {
   readonly files: SheetFiles;
-  readonly world: World;
-  readonly loaded: Loaded;
+  world: World;
+  loaded: Loaded;
   /** By calc cell. */
-  readonly cells: OpenCell[];
+  cells: OpenCell[];
   /** Who reads an item directly. */
-  readonly readers: Map<Item, Set<Item>>;
+  readers: Map<Item, Set<Item>>;
+  /** Whether definitions go in a circle somewhere: then any edit is a new run. */
+  circular: boolean;
 }
 
 export interface OpenCell {
@@ -34,20 +36,38 @@ export interface OpenCell {
 
 /** Loads, checks and runs a sheet. */
 export function openSheet(text: string, files: SheetFiles): OpenSheet {
-  const loaded = loadSheet(text, files);
-  const world = makeWorld();
-  const sheet: OpenSheet = { files, world, loaded, cells: [], readers: new Map() };
+  const open: OpenSheet = { files, world: makeWorld(), loaded: loadSheet(text, files), cells: [], readers: new Map(), circular: false };
+  runAll(open);
+  return open;
+}
+
+/** Runs the whole sheet anew with other code in one cell. All cells may show something new. */
+export function reopen(open: OpenSheet, number: number, cell: ParsedCell): ReadonlySet<number> {
+  const parsed = open.loaded.parsed.map((p, i) => (i === number ? cell : p));
+  open.loaded = reloadSheet(open.loaded, parsed, open.files);
+  open.world = makeWorld();
+  open.readers = new Map();
+  runAll(open);
+  return new Set(open.cells.keys());
+}
+
+function runAll(open: OpenSheet): void {
+  const { loaded, world } = open;
   for (const used of loaded.uses) runLoaded(world, used);
-  loaded.cells.forEach((items, number) => {
+  open.cells = loaded.cells.map((items, number) => {
     const { code, problems } = loaded.parsed[number]!;
-    const outside = outsideProblems(items, problems, loaded);
-    sheet.cells.push({ code, items, outside, results: new Map(), result: null });
+    return { code, items, outside: outsideProblems(items, problems, loaded), results: new Map(), result: null };
   });
   const items = loaded.cells.flat();
   checkItems(world, items, () => loaded.sheet.frontMatter.sources === 'required');
-  for (const item of items) noteReads(sheet, item);
-  evaluate(sheet, items);
-  return sheet;
+  for (const item of items) noteReads(open, item);
+  open.circular = items.some((i) => i.checked?.problems.some((p) => p.code === 'circle' || p.code === 'recursion'));
+  for (const item of evaluationOrder(items, (i) => i.module === loaded.module || isNewLibraryItem(i))) evaluateOne(open, item);
+}
+
+/** Library items are run when they are first read, and keep their value. */
+function isNewLibraryItem(item: Item): boolean {
+  return item.module.kind === 'library' && item.slot.value === undefined && item.checked?.plan.kind !== 'nothing';
 }
 
 /** A used sheet is checked and run once; its errors are told where it is used. */
@@ -57,18 +77,13 @@ function runLoaded(world: World, used: Loaded): void {
   for (const item of evaluationOrder(items, () => true)) runItem(item);
 }
 
-/** Runs items in the order of their dependencies and keeps their results; library items that they read are run when first read. */
-export function evaluate(sheet: OpenSheet, items: readonly Item[]): void {
-  const wanted = new Set(items);
-  const order = evaluationOrder(items, (item) => wanted.has(item) || (item.module.kind === 'library' && item.slot.value === undefined));
-  const runs = new Map<Item, Run>();
-  for (const item of order) runs.set(item, runItem(item));
-  const { digits } = sheet.loaded.sheet.frontMatter;
-  for (const item of items) {
-    const cell = sheet.cells[item.cell]!;
-    cell.results.set(item, statementResult(item, cell.outside.get(item) ?? [], runs.get(item)!, digits));
-    cell.result = null;
-  }
+/** Runs one item, and keeps its result where it belongs to the sheet itself. What it reads has been run. */
+export function evaluateOne(open: OpenSheet, item: Item): void {
+  const run = runItem(item);
+  if (item.module !== open.loaded.module) return;
+  const cell = open.cells[item.cell]!;
+  cell.results.set(item, statementResult(item, cell.outside.get(item) ?? [], run, open.loaded.sheet.frontMatter.digits));
+  cell.result = null;
 }
 
 /** Those of `items` and of what they read that are `wanted`, each behind what it reads. No recursion, however long the chain. */

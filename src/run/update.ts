@@ -1,0 +1,164 @@
+// After an edit of one calc cell: only what depends on it is checked, evaluated and shown again; equal to a fresh run.
+import type * as ast from '../language/ast.ts';
+import type { CheckedStatement } from '../language/checked.ts';
+import { RowValue } from '../language/compiler/values.ts';
+import { Fault } from '../language/fault.ts';
+import { parse } from '../language/parser.ts';
+import type { Item } from '../language/program.ts';
+import { typeKey } from '../language/type.ts';
+import { Dual } from '../language/uncertainty/dual.ts';
+import { checkItems } from './check-items.ts';
+import { itemOf, labelOf, ownedName } from './module.ts';
+import { evaluateOne, evaluationOrder, forgetReads, noteReads, type OpenSheet, outsideProblems, reopen } from './open-sheet.ts';
+
+/** Gives a calc cell new code. The numbers of the cells whose result is another one now. */
+export function editCell(open: OpenSheet, number: number, code: string): ReadonlySet<number> {
+  const cell = open.cells[number]!;
+  if (cell.code === code) return new Set();
+  const parsed = parse(code);
+  const before = cell.items;
+  const sameNames = definitions(before.map((i) => i.statement)) === definitions(parsed.statements);
+  if (!sameNames || before.some((item) => isCircular(item.checked)) || open.circular) return reopen(open, number, { ...parsed, code });
+  const { items, changed } = matchItems(open, number, cell.code, code, parsed.statements);
+  for (const gone of before) if (!items.includes(gone)) forget(open, gone);
+  open.loaded.parsed[number] = { ...parsed, code };
+  open.loaded.cells[number] = items;
+  cell.code = code;
+  cell.items = items;
+  cell.outside = outsideProblems(items, parsed.problems, open.loaded);
+  cell.result = null;
+  const checked = recheck(open, changed);
+  if (checked === 'circle') return reopen(open, number, { ...parsed, code });
+  const touched = reevaluate(open, new Set([...checked, ...items.filter((i) => !cell.results.has(i))]));
+  touched.add(number);
+  return touched;
+}
+
+/** What a cell defines, as one text: an edit that changes it is a new sheet. */
+function definitions(statements: readonly ast.Statement[]): string {
+  return statements
+    .flatMap((s) => {
+      if (s.kind === 'use') return [`use ${s.path.value} ${s.names?.map((n) => n.name).join() ?? '*'}`];
+      if (s.kind === 'column') return [`column ${labelOf(s)}`];
+      const name = ownedName(s);
+      return name === null ? [] : [`${s.kind === 'function' || s.kind === 'instrument' ? s.kind : 'value'} ${name.name}`];
+    })
+    .join('\n');
+}
+
+/** The cell's items after the edit: the same objects where the same thing is defined, with those that are to be checked again. */
+function matchItems(open: OpenSheet, number: number, oldCode: string, code: string, statements: readonly ast.Statement[]) {
+  const cell = open.cells[number]!;
+  const known = new Map<string, Item[]>();
+  for (const item of cell.items) known.set(keyOf(item.statement), [...(known.get(keyOf(item.statement)) ?? []), item]);
+  const changed: Item[] = [];
+  const items = statements.map((statement) => {
+    const item = known.get(keyOf(statement))?.shift();
+    if (item === undefined) {
+      const made = itemOf(open.loaded.module, number, statement);
+      changed.push(made);
+      return made;
+    }
+    const text = (s: ast.Statement, of: string) => of.slice(s.at.start, s.at.end);
+    const same = text(item.statement, oldCode) === text(statement, code);
+    if (!same || item.statement.at.start !== statement.at.start || item.statement.broken !== statement.broken) changed.push(item);
+    if (!same) item.made.length = 0;
+    item.statement = statement;
+    item.label = labelOf(statement);
+    return item;
+  });
+  return { items, changed };
+}
+
+function keyOf(statement: ast.Statement): string {
+  const name = ownedName(statement);
+  return name === null ? `${statement.kind} ${labelOf(statement)}` : `name ${name.name}`;
+}
+
+function forget(open: OpenSheet, item: Item): void {
+  forgetReads(open, item);
+  open.readers.delete(item);
+}
+
+/** Checks the items again, and who reads them where what they see has changed. All that were checked, or that a circle was made. */
+function recheck(open: OpenSheet, changed: readonly Item[]): ReadonlySet<Item> | 'circle' {
+  const done = new Set<Item>();
+  let batch = new Set(changed);
+  while (batch.size > 0) {
+    const before = new Map<Item, CheckedStatement | null>();
+    for (const item of batch) {
+      before.set(item, item.checked);
+      forgetReads(open, item);
+      item.checked = null;
+      item.evaluate = null;
+      item.instances.clear();
+      done.add(item);
+    }
+    checkItems(open.world, batch, () => open.loaded.sheet.frontMatter.sources === 'required');
+    const next = new Set<Item>();
+    for (const [item, old] of before) {
+      noteReads(open, item);
+      if (isCircular(item.checked) || makesCircle(item, old)) return 'circle';
+      if (!looksDifferent(item, old)) continue;
+      for (const reader of open.readers.get(item) ?? []) if (!done.has(reader)) next.add(reader);
+    }
+    batch = next;
+  }
+  return done;
+}
+
+function isCircular(checked: CheckedStatement | null): boolean {
+  return checked?.problems.some((p) => p.code === 'circle' || p.code === 'recursion') ?? false;
+}
+
+/** Whether the item can be reached from what it has come to read. */
+function makesCircle(item: Item, old: CheckedStatement | null): boolean {
+  const seen = new Set<Item>();
+  const stack = (item.checked?.reads ?? []).filter((read) => !old?.reads.includes(read));
+  while (stack.length > 0) {
+    const next = stack.pop()!;
+    if (next === item) return true;
+    if (seen.has(next)) continue;
+    seen.add(next);
+    stack.push(...(next.checked?.reads ?? []));
+  }
+  return false;
+}
+
+/** Whether others must be checked again: functions and instruments are seen whole, values by their type, unit and uncertainty. */
+function looksDifferent(item: Item, old: CheckedStatement | null): boolean {
+  const now = item.checked!;
+  if (old === null || item.statement.kind === 'function' || item.statement.kind === 'instrument') return true;
+  const [a, b] = [old.signature, now.signature];
+  const unit = (display: typeof a.display) => (display === null || display === 'auto' ? display : display.text);
+  return (
+    typeKey(a.type) !== typeKey(b.type) || unit(a.display) !== unit(b.display) || a.uncertain !== b.uncertain || old.failed !== now.failed
+  );
+}
+
+/** Evaluates what was checked again, and on from there whatever reads a value that has changed. The cells that show something new. */
+function reevaluate(open: OpenSheet, checked: ReadonlySet<Item>): Set<number> {
+  const reach = new Set(checked);
+  for (const item of reach) for (const reader of open.readers.get(item) ?? []) reach.add(reader);
+  const moved = new Set<Item>();
+  const touched = new Set<number>();
+  for (const item of evaluationOrder(reach, (i) => reach.has(i))) {
+    if (!checked.has(item) && !item.checked?.reads.some((read) => moved.has(read))) continue;
+    const before = item.slot.value;
+    evaluateOne(open, item);
+    if (!sameValue(before, item.slot.value)) moved.add(item);
+    touched.add(item.cell);
+  }
+  return touched;
+}
+
+function sameValue(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (a instanceof Dual && b instanceof Dual) {
+    if (a.value !== b.value || a.kink !== b.kink || a.inputs.length !== b.inputs.length) return false;
+    return a.inputs.every((input, i) => input === b.inputs[i] && a.slopes[i] === b.slopes[i]);
+  }
+  if (a instanceof RowValue && b instanceof RowValue) return a.table === b.table && a.index === b.index;
+  if (Array.isArray(a) && Array.isArray(b)) return a.length === b.length && a.every((x, i) => sameValue(x, b[i]));
+  return a instanceof Fault && b instanceof Fault;
+}
