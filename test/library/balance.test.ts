@@ -79,7 +79,9 @@ describe('balance of voltages and currents', () => {
     const share = fc.double({ min: 0, max: 0.2, noNaN: true });
     fc.assert(
       fc.property(share, share, (supply, motor) => {
-        const rows = [0, 1, 2].map((line) => [0, 1, 2].map((position) => 50 * (1 + (line === 0 ? supply : 0)) + (position === line ? 50 * motor : 0)));
+        const rows = [0, 1, 2].map((line) =>
+          [0, 1, 2].map((position) => 50 * (1 + (line === 0 ? supply : 0)) + (position === line ? 50 * motor : 0)),
+        );
         const lists = rows.map((row) => `[${row.map((I) => `${I} A`).join(', ')}]`).join(', ');
         const wanted = supply > 2.01 * motor ? 'supply' : motor > 2.01 * supply ? 'motor' : null;
         if (wanted && Math.max(supply, motor) > 0.001) assert.equal(evaluate(`x = imbalance_source(${lists})`).value, wanted);

@@ -39,15 +39,21 @@ describe('motors', () => {
   });
 
   it('know their poles from their plate speed', () => {
-    for (const [n, f, poles] of [[2950, 50, 2], [1455, 50, 4], [960, 50, 6], [720, 50, 8], [3550, 60, 2], [1760, 60, 4], [1140, 60, 6]]) {
+    for (const [n, f, poles] of [
+      [2950, 50, 2],
+      [1455, 50, 4],
+      [960, 50, 6],
+      [720, 50, 8],
+      [3550, 60, 2],
+      [1760, 60, 4],
+      [1140, 60, 6],
+    ]) {
       assert.equal(number(`pole_count(${n} rpm, ${f} Hz)`, '1'), poles);
     }
   });
 
   it('carry the tolerance of a plate speed into the load', () => {
-    const { value, errors } = evaluate(
-      'L = load_from_slip(1470 rpm, 1460 rpm, 1500 rpm, 400 V, 400 V)\nx: % = uncertainty_of(L)',
-    );
+    const { value, errors } = evaluate('L = load_from_slip(1470 rpm, 1460 rpm, 1500 rpm, 400 V, 400 V)\nx: % = uncertainty_of(L)');
     assert.deepEqual(errors, []);
     near(value as number, (75 * 0.2) / Math.sqrt(3));
   });

@@ -82,7 +82,14 @@ describe('starting', () => {
   });
 
   it('gives the letter whose band holds the starting power', () => {
-    for (const [perHp, letter] of [[3, 'A'], [3.2, 'B'], [6.29, 'G'], [6.3, 'H'], [19.34, 'T'], [30, 'V']] as const) {
+    for (const [perHp, letter] of [
+      [3, 'A'],
+      [3.2, 'B'],
+      [6.29, 'G'],
+      [6.3, 'H'],
+      [19.34, 'T'],
+      [30, 'V'],
+    ] as const) {
       const I = (perHp * 1000 * 20) / (Math.sqrt(3) * 460);
       assert.equal(evaluate(`x = code_letter(20 hp, 460 V, ${I} A, 3)`).value, letter);
     }
