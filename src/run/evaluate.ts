@@ -14,6 +14,7 @@ import { NO_FILES, type SheetFiles } from './files.ts';
 import { library } from './library.ts';
 import { errorsOf, type OpenCell, type OpenSheet, openSheet } from './open-sheet.ts';
 import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
+import { rowCells } from './row-cells.ts';
 import { contributionsOf } from './shifting.ts';
 
 /** A problem with its place in a file: the sheet's own (`path` null), or a file that it uses. */
@@ -59,6 +60,7 @@ export function resultOf(open: OpenSheet): SheetResult {
     entries,
     functions: visibleFunctions(open),
     budget: (name) => budgetOf(items.get(name)),
+    row: (name) => rowCells(items.get(name)?.slot.value, open.loaded.sheet.frontMatter.digits),
     usedBy: (name) => usedBy(open, items.get(name) ?? columnItem(open, name)),
   };
 }

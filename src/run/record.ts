@@ -170,8 +170,7 @@ const join = (parts: readonly string[]) =>
 /** The text of a value in prose; null where the link stands for none. */
 function proseText(value: ProseValue, { result }: SheetEvaluation): string | null {
   if (value.heading) return null;
-  const entry = result.entries.get(value.name);
-  if (entry?.value == null) return null;
-  if (value.column !== null) return null;
-  return value.withUncertainty ? entry.value.text : entry.value.short;
+  const entry = result.entries.get(value.name)?.value ?? null;
+  const shown = value.column === null ? entry : (result.row(value.name).find((cell) => cell.column === value.column)?.value ?? null);
+  return shown && (value.withUncertainty ? shown.text : shown.short);
 }

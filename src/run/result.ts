@@ -231,6 +231,12 @@ export interface BudgetLine {
   readonly share: number;
 }
 
+/** One cell of a chosen row; null where it is empty or has no value. */
+export interface RowCell {
+  readonly column: string;
+  readonly value: Shown | null;
+}
+
 /** A whole sheet's answer: a function of the text (and of the files it uses) alone. */
 export interface SheetResult {
   readonly cells: readonly CellResult[];
@@ -239,6 +245,8 @@ export interface SheetResult {
   readonly functions: ReadonlyMap<string, ast.FunctionDefinition>;
   /** The uncertainty budget of an entry, largest first; empty where it is exact. */
   readonly budget: (name: string) => readonly BudgetLine[];
+  /** The cells of the row that an entry is, in the order of the columns; empty where it is none. */
+  readonly row: (name: string) => readonly RowCell[];
   /** Names of statements that read this name directly, in order of the text. */
   readonly usedBy: (name: string) => readonly string[];
 }

@@ -101,18 +101,17 @@ function showUncertainty(
 
 function showList(values: readonly unknown[], type: Type, display: Display, options: ShowOptions): Shown {
   const unit = unitFor(type, display, values);
-  const items = values
-    .slice(0, LIST_SHOWN)
-    .map((v, i) =>
-      type.is === 'quantity' ? showQuantity(v as Uncertain, unit, { ...options, written: null }, i) : show(v, type, display, options),
-    );
+  const items = values.map((v, i) =>
+    type.is === 'quantity' ? showQuantity(v as Uncertain, unit, { ...options, written: null }, i) : show(v, type, display, options),
+  );
+  const first = items.slice(0, LIST_SHOWN);
   const more = values.length > LIST_SHOWN ? `, … (${values.length} values)` : '';
   return {
     kind: 'list',
     count: values.length,
     items,
     unit,
-    text: `[${items.map((i) => i.text).join(', ')}${more}]`,
-    short: `[${items.map((i) => i.short).join(', ')}${more}]`,
+    text: `[${first.map((i) => i.text).join(', ')}${more}]`,
+    short: `[${first.map((i) => i.short).join(', ')}${more}]`,
   };
 }

@@ -37,7 +37,10 @@ function product(axes: readonly (readonly number[])[]): readonly (readonly numbe
 
 /** Runs `decide` with the entries at a point and all that depends on them evaluated there; everything is as before afterwards. */
 export function withPoint(item: Item, plan: RequirementPlan, point: readonly number[], decide: () => void): void {
-  if (point.length === 0) return decide();
+  if (point.length === 0) {
+    decide();
+    return;
+  }
   const replaced = plan.throughout.map((span) => span.item);
   const cone = between(item, new Set(replaced));
   const touched = [...replaced, ...cone];

@@ -41,7 +41,7 @@ export function declare(c: Context, value: Checked, mark: ast.TypeMark | null): 
   if (mark === null || mark.kind === 'any') return value;
   const wanted = typeOfMark(mark);
   if (value.type.is === 'unknown') return { ...value, display: displayOfMark(mark) };
-  const fitted = fit(c, value, wanted, displayOfMark(mark), value.at);
+  const fitted = shapedTo(c, value, wanted, displayOfMark(mark), value.at);
   if (fitted === null) return unknown(value.at);
   const display = displayOfMark(mark);
   const sameUnit =
@@ -55,7 +55,7 @@ function unitText(display: Display): string {
 }
 
 /** The declared type in the value's shape; null where it does not fit (reported). */
-function fit(c: Context, value: Checked, wanted: Type, display: Display, at: Span): Type | null {
+function shapedTo(c: Context, value: Checked, wanted: Type, display: Display, at: Span): Type | null {
   const element = value.type.is === 'list' ? value.type.of : value.type;
   const target = wanted.is === 'list' ? wanted.of : wanted;
   const listWanted = wanted.is === 'list';

@@ -9,8 +9,7 @@ export function makeInput(frame: Frame, name: string, offset: number, spread: Sp
   const place = run.met++;
   const known = run.item.made[place];
   if (run.shifting && known !== undefined) return known.current;
-  const same =
-    known !== undefined && known.spread.components.every((c, i) => c.u === spread.components[i]?.u && c.nu === spread.components[i]?.nu);
+  const same = known?.spread.components.every((c, i) => c.u === spread.components[i]?.u && c.nu === spread.components[i]?.nu);
   if (same && known.spread.components.length === spread.components.length) return known.current;
   const input = new Input(name, run.item, offset, 0, spread);
   run.item.made[place] = input;
