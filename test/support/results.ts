@@ -42,6 +42,7 @@ export function made(blocks: string | readonly string[], given: Given = {}): She
     entries,
     functions,
     budget: (name) => given.budgets?.[name] ?? [],
+    row: () => [],
     usedBy: (name) => all.flatMap((s) => (s.reads.includes(name) ? [labelOf(s)] : [])),
   };
 }
