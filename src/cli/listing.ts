@@ -19,10 +19,12 @@ export function printListing(sheet: Sheet, view: SheetView, stream: Stream): voi
   if (head.length > 0) stream.line(visible(head.join(', ')));
   const headings = headingsOf(sheet);
   let above: string | null = title;
+  let first = title === null && head.length === 0;
   for (const cell of view.cells) {
     const lines = cell.rows.flatMap((row) => rowLines(row, widths(cell), stream));
     if (lines.length === 0) continue;
-    stream.line();
+    if (!first) stream.line();
+    first = false;
     const heading = headings.get(cell.cell) ?? null;
     if (heading !== null && heading !== above) stream.line(stream.paint('bold', visible(heading)));
     above = heading;

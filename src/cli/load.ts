@@ -1,5 +1,5 @@
 // Reads a sheet from the disk, evaluates it, and makes its problems ready for printing.
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { workspaceFiles } from '../node/files.ts';
 import { evaluateSheet, type LocatedProblem, type SheetEvaluation } from '../run/evaluate.ts';
@@ -28,6 +28,7 @@ export class NotASheet extends Error {}
 
 /** Reads and evaluates the sheet at `path`. Throws what the disk throws, and `NotASheet` where the file is no text. */
 export function loadSheet(path: string): LoadedSheet {
+  if (statSync(path).isDirectory()) throw new NotASheet(`${path}: it is a folder; name a file in it`);
   const bytes = readFileSync(path);
   const text = decodeSheet(bytes);
   if (typeof text !== 'string') throw new NotASheet(`${path}: ${text.refused}`);

@@ -15,7 +15,7 @@ async function run(args: readonly string[], streams: Terminal): Promise<ExitCode
   const program = new Command('ampwright')
     .description('Calculation sheets for motor starters: evaluate, record, verify and export *.ampwright.md.')
     .version(VERSION, '--version', 'print the version')
-    .helpOption('--help', 'print help')
+    .helpOption('-h, --help', 'print help')
     .addHelpText('after', EXIT_CODES)
     .showHelpAfterError('`ampwright --help` lists the commands, `ampwright COMMAND --help` describes one.')
     .exitOverride()

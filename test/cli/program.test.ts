@@ -1,9 +1,10 @@
 // The command line from outside: what each command prints, and the code it ends with.
 import assert from 'node:assert/strict';
-import { chmodSync, cpSync, mkdirSync, readdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { golden } from '../support/golden.ts';
-import { ampwright, type Outcome } from '../support/program.ts';
+import { ampwright, type Outcome, program } from '../support/program.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const fixtures = join(import.meta.dirname, 'fixtures');
@@ -40,8 +41,6 @@ describe('the command line', function () {
     check('verify-json', 'verify failing.ampwright.md --on 2026-12-01 --require checked --format json', 1);
     check('record', 'record sizing.ampwright.md errors.ampwright.md', 2);
     check('export-csv', 'export sizing.ampwright.md --to csv', 0);
-    check('functions', 'functions', 0);
-    check('functions-one', 'functions fla_3ph', 0);
   });
 
   describe('refuses', () => {
@@ -133,6 +132,51 @@ describe('the command line', function () {
     });
   });
 
+  describe('functions', () => {
+    it('lists the library by its sheets, then the mathematics, with forms and descriptions', async () => {
+      const { code, stdout } = await run('functions');
+      assert.equal(code, 0);
+      assert.match(stdout, /^motors\n {2}fla_3ph\(P: kW, U: V, eta, pf\): A +\S/);
+      assert.match(stdout, /\nmathematics\n(?: .*\n)* {2}interpolate\(/);
+    });
+
+    it('explains one: formula, limits with their reasons, source, example', async () => {
+      const { stdout } = await run('functions fla_3ph');
+      assert.match(stdout, /^fla_3ph\(P: kW, U: V, eta, pf\): A\n/);
+      assert.match(stdout, / {2}formula {3}P \/ \(√3 \* U \* eta \* pf\)\n/);
+      assert.match(stdout, /\n {2}needs .*\n(?: .*\n)* {12}0 < eta <= 1 because "/);
+      assert.match(stdout, /\n {2}source {4}\w+ "/);
+      assert.match(stdout, /\n {2}example {3}fla_3ph\(18\.5 kW, 400 V, 92\.4 %, 0\.84\)\n/);
+    });
+
+    it('gives all of them as JSON, none without description, formula, source and example', async () => {
+      const all = JSON.parse((await run('functions --json')).stdout) as Record<string, unknown>[];
+      const fields = ['name', 'library', 'form', 'parameters', 'result', 'formula', 'needs', 'source', 'description', 'example'];
+      assert.ok(all.length > 40);
+      for (const one of all) {
+        assert.deepEqual(Object.keys(one), fields);
+        for (const field of ['form', 'formula', 'source', 'description', 'example'])
+          assert.ok(one[field], `${one['name']} has no ${field}`);
+      }
+      assert.deepEqual(
+        all.filter((f) => f['name'] === 'fla_3ph').map((f) => [f['library'], f['parameters'], f['result']]),
+        [
+          [
+            'motors',
+            [
+              { name: 'P', unit: 'kW' },
+              { name: 'U', unit: 'V' },
+              { name: 'eta', unit: '1' },
+              { name: 'pf', unit: '1' },
+            ],
+            'A',
+          ],
+        ],
+      );
+      assert.ok(all.some((f) => f['name'] === 'sqrt' && f['library'] === null));
+    });
+  });
+
   describe('verify', () => {
     it('splits the work so that the parts together are all sheets', async () => {
       const sheets = async (part: string) => {
@@ -193,6 +237,23 @@ describe('the command line', function () {
       const { stdout, stderr } = await run('evaluate errors.ampwright.md', env);
       assert.doesNotMatch(stdout + stderr, /\u001b/);
     }
+  });
+
+  // `script` gives its child a terminal.
+  const onTerminal = existsSync('/usr/bin/script') ? it : it.skip;
+  onTerminal('has colour on a terminal, unless NO_COLOR is set', async () => {
+    const command = `"${process.execPath}" "${await program()}" evaluate failing.ampwright.md`;
+    const shown = (env: Readonly<Record<string, string>>) =>
+      spawnSync('/usr/bin/script', ['-qec', command, '/dev/null'], { cwd: folder.path, env: { TERM: 'xterm', ...env }, encoding: 'utf8' })
+        .stdout;
+    assert.match(shown({}), /\u001b\[31mfails/);
+    assert.doesNotMatch(shown({ NO_COLOR: '1' }), /\u001b\[\d+m/);
+    assert.doesNotMatch(shown({ TERM: 'dumb' }), /\u001b\[\d+m/);
+  });
+
+  it('ends quietly where its reader has gone', async () => {
+    const shell = spawnSync('sh', ['-c', `"${process.execPath}" "${await program()}" functions --json | head -n 1`], { encoding: 'utf8' });
+    assert.deepEqual([shell.stdout, shell.stderr], ['[\n', '']);
   });
 
   it('works from any directory', async () => {

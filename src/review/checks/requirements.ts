@@ -1,5 +1,6 @@
 // Requirements that do not hold, and concessions that have run out.
 
+import { sidesText } from '../../run/record.ts';
 import type { RequirementResult } from '../../run/result.ts';
 import { dateText } from '../../text/date.ts';
 import { type Check, inFile, statements } from '../check.ts';
@@ -23,17 +24,12 @@ export const requirements: Check = (review) =>
     return found;
   });
 
-/** `shall I_n <= I_AC3: fails, 41.20 A against 40 A, 1.20 A beyond the limit, U 0.69 A`. */
+/** `shall I_n <= I_AC3: fails, 41.20 A ≤ 40 A, 1.200 A short, U 0.30 A`. */
 function words({ force, condition, status, sides, worstAt }: RequirementResult): string {
   const said = `${force} ${condition}: ${status}`;
   if (sides === null) return said;
+  const margin = sides.margin === '' ? null : sides.slack < 0 ? `${sides.margin.replace(/^[-−]/, '')} short` : `${sides.margin} in hand`;
   const point = worstAt.map(({ name, value }) => `${name} = ${value.short}`).join(', ');
-  const margin = sides.margin === '' ? null : `slack ${sides.margin}`;
-  const parts = [
-    `${sides.left.short} ${sides.relation} ${sides.right.short}`,
-    margin,
-    sides.uncertainty && `U ${sides.uncertainty}`,
-    point && `at ${point}`,
-  ];
+  const parts = [sidesText(sides), margin, sides.uncertainty && `U ${sides.uncertainty}`, point && `at ${point}`];
   return `${said}, ${parts.filter(Boolean).join(', ')}`;
 }
