@@ -7,7 +7,7 @@ const CHECKS: Readonly<Record<string, string>> = {
   'concession-run-out': 'A concession has run out',
   'requirement-undecided': 'A requirement is undecided within the uncertainty',
   'requirement-not-calculated': 'A requirement is not calculated',
-  'instrument-overdue': 'An instrument was overdue for calibration when it was read',
+  'overdue-instrument': 'An instrument was overdue for calibration when it was read',
   'results-stale': 'Recorded results are out of date',
   'results-not-recorded': 'Results are not recorded',
   'value-stale': 'A value in the text is out of date',

@@ -1,13 +1,12 @@
 // Verifies one sheet: everything in it that needs a person before the sheet may be relied on.
 import type { Check, Review } from './check.ts';
-import { instruments } from './checks/instruments.ts';
 import { problems } from './checks/problems.ts';
 import { recordedResults } from './checks/recorded.ts';
 import { requirements } from './checks/requirements.ts';
 import { signatures } from './checks/signatures.ts';
 import type { Finding, Level } from './finding.ts';
 
-const CHECKS: readonly Check[] = [problems, requirements, instruments, recordedResults, signatures];
+const CHECKS: readonly Check[] = [problems, requirements, recordedResults, signatures];
 
 const RANK: Readonly<Record<Level, number>> = { error: 0, finding: 1, note: 2 };
 
