@@ -51,6 +51,7 @@ const base = {
 };
 
 const choice = z.object({
+  cells: list(z.object({ symbol: node, value: text })),
   table: text,
   rows: number,
   ruledOut: list(z.object({ condition: text, count: number })),

@@ -61,7 +61,7 @@ function requirementLine(r: RequirementResult): Line {
 
 // A number, or the text of what is none.
 function plain(shown: Shown): Field {
-  return single(jsonValue(shown)) ?? shown.text;
+  return single(jsonValue(shown)) ?? (shown.kind === 'text' ? shown.short : shown.text);
 }
 
 function single(figure: Figure): number | null {

@@ -20,7 +20,7 @@ export function jsonValue(shown: Shown): Figure {
       return dateText(shown.days);
     case 'text':
     case 'row':
-      return shown.text;
+      return shown.short;
     case 'table':
       return shown.table;
     default:

@@ -97,7 +97,7 @@ function fromNumeral(n: Numeral): Typeset {
 function shownPiece(shown: Shown): Typeset | null {
   if (shown.kind === 'quantity') return fromNumeral(numeral(shown.number, shown.unit));
   if (shown.kind === 'table' || (shown.kind === 'list' && shown.count > 4)) return null;
-  if (shown.kind !== 'list') return piece([words(shown.kind === 'text' ? `“${shown.text}”` : shownText(shown))], LEVEL.atom);
+  if (shown.kind !== 'list') return piece([words(shown.kind === 'text' ? `“${shown.short}”` : shownText(shown))], LEVEL.atom);
   const items = shown.items.map(shownPiece);
   return items.includes(null) ? null : list(items as Typeset[]);
 }
@@ -179,11 +179,11 @@ function call(e: ast.Call, scope: Scope): Typeset {
   return { ...piece([], LEVEL.atom), parts: bracketedParts(head, '(', commaed(args), ')') };
 }
 
-/** A function's (or table's) name: upright, as it is written. */
+/** A function's (or table's) name: upright, as it is written; one that is made like a symbol is set like one. */
 export function functionName(written: string): ViewNode {
   if (written === 'log10') return element('msub', {}, element('mi', {}, 'log'), element('mn', {}, '10'));
   if (written === 'uncertainty_of') return element('mi', {}, 'u');
-  return element('mi', { mathvariant: 'normal', 'data-name': written }, written);
+  return isSingleLetter(written) ? symbol(written) : element('mi', { mathvariant: 'normal', 'data-name': written }, written);
 }
 
 function power(e: ast.Power, scope: Scope): Typeset {

@@ -116,6 +116,8 @@ export interface EntryRow extends RowBase {
 }
 
 export interface ChoiceView {
+  /** The cells of the chosen row, in the order of the columns. */
+  readonly cells: readonly { readonly symbol: ViewNode; readonly value: string }[];
   readonly table: string;
   readonly rows: number;
   readonly ruledOut: readonly { readonly condition: string; readonly count: number }[];

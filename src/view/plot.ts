@@ -84,9 +84,8 @@ function pathOf(points: readonly PointView[], x: Axis, y: Axis): string {
 function marked(mark: CurveRow['marks'][number], x: Axis, y: Axis, frame: Frame): ElementNode[] {
   const at = x.at(mark.x);
   const heights = mark.y.flatMap((v) => (v === null ? [] : [y.at(v)]));
-  const top = Math.min(frame.bottom, ...heights);
   return [
-    element('line', { class: 'aw-drop', x1: at, y1: frame.bottom, x2: at, y2: top }),
+    element('line', { class: 'aw-drop', x1: at, y1: frame.bottom, x2: at, y2: frame.top }),
     ...heights.map((h) => element('polygon', { class: 'aw-point', points: `${at},${h - 5} ${at + 5},${h} ${at},${h + 5} ${at - 5},${h}` })),
   ];
 }

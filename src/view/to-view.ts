@@ -80,10 +80,10 @@ export function functionsOf(result: SheetResult): Functions {
   return { byName: result.functions, own };
 }
 
-/** Names stand for the values that a run gave them. */
+/** Names stand for the values that a run gave them, columns of a chosen row for its cells. */
 function valuesOf(result: SheetResult): Scope {
   return (name, column) => {
-    const shown = result.entries.get(name)?.value;
-    return shown && column === null ? { kind: 'value', shown } : null;
+    const shown = column === null ? result.entries.get(name)?.value : result.row(name).find((cell) => cell.column === column)?.value;
+    return shown ? { kind: 'value', shown } : null;
   };
 }

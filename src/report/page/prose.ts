@@ -24,6 +24,9 @@ export function proseRenderer(places: Places, title: string | null): ProseRender
   let down = 1;
   markdown.validateLink = isSafeLink;
   markdown.renderer.rules['image'] = (tokens, i) => `<span class="aw-picture">[picture: ${escapeText(tokens[i]!.content)}]</span>`;
+  // A wide table scrolls by itself, by keyboard too.
+  markdown.renderer.rules['table_open'] = () => '<div class="aw-scroll" tabindex="0" role="group" aria-label="Table">\n<table>\n';
+  markdown.renderer.rules['table_close'] = () => '</table>\n</div>\n';
   markdown.core.ruler.push('ampwright', ({ tokens }) => {
     if (first && repeatsTitle(tokens, title)) {
       tokens.splice(0, 3);

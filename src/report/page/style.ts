@@ -12,7 +12,7 @@ body { margin: 0; background: #fff; }
 .aw-page h2 { margin: 36px 0 10px; font-size: 19px; }
 .aw-page h3 { margin: 26px 0 8px; font-size: 16px; }
 .aw-page h4, .aw-page h5, .aw-page h6 { margin: 20px 0 6px; font-size: 15px; }
-.aw-page p, .aw-page ul, .aw-page ol, .aw-page dl, .aw-page pre, .aw-page blockquote { margin: 0 0 12px; }
+.aw-prose > :is(p, ul, ol, dl, pre, blockquote), .aw-words :is(p, ul) { margin: 0 0 12px; }
 .aw-prose > p, .aw-prose > ul, .aw-prose > ol, .aw-words p, .aw-words li { max-width: 74ch; }
 .aw-page a { color: var(--aw-link); text-underline-offset: 2px; }
 .aw-page a.aw-symbol { color: var(--aw-ink); text-decoration: none; }
@@ -35,21 +35,24 @@ body { margin: 0; background: #fff; }
 .aw-page .aw-summary p { margin: 0; }
 .aw-contents { columns: 2 260px; margin: 14px 0 8px; font-size: 14px; }
 .aw-page h2.aw-part { margin-top: 56px; padding-top: 14px; border-top: 2px solid var(--aw-heavy); font-size: 22px; }
-.aw-contents ol { list-style: none; padding: 0; }
+.aw-contents ol { list-style: none; margin: 0; padding: 0; }
 .aw-contents li { break-inside: avoid; }
 .aw-contents a { display: inline-block; padding: 2px 0; min-height: 24px; }
-.aw-register, .aw-prose table { width: 100%; border-collapse: collapse; margin: 0 0 18px; font-size: 13.5px; line-height: 1.45; border-top: 2px solid var(--aw-heavy); border-bottom: 2px solid var(--aw-heavy); font-variant-numeric: tabular-nums lining-nums; }
-.aw-prose table { width: auto; min-width: 40%; }
+.aw-register, .aw-scroll > table { width: 100%; border-collapse: collapse; margin: 0 0 18px; font-size: 13.5px; line-height: 1.45; border-top: 2px solid var(--aw-heavy); border-bottom: 2px solid var(--aw-heavy); font-variant-numeric: tabular-nums lining-nums; }
+.aw-scroll > table { width: auto; min-width: 40%; }
 .aw-register caption { text-align: left; padding: 4px 0; font-weight: 600; }
-.aw-register th, .aw-register td, .aw-prose th, .aw-prose td { padding: 5px 10px; border-top: 1px solid var(--aw-rule); text-align: left; vertical-align: baseline; font-weight: 400; overflow-wrap: anywhere; }
+.aw-register th, .aw-register td, .aw-scroll > table :is(th, td) { padding: 5px 10px; border-top: 1px solid var(--aw-rule); text-align: left; vertical-align: baseline; font-weight: 400; overflow-wrap: anywhere; }
 .aw-register th + td, .aw-register td + td { border-left: 1px solid var(--aw-rule); }
-.aw-register thead th, .aw-prose thead th { border-top: 0; border-bottom: 1px solid var(--aw-heavy); color: var(--aw-quiet); font-size: 12px; font-weight: 600; overflow-wrap: normal; }
+.aw-register thead th, .aw-scroll > table thead th { border-top: 0; border-bottom: 1px solid var(--aw-heavy); color: var(--aw-quiet); font-size: 12px; font-weight: 600; overflow-wrap: normal; }
 .aw-page .aw-signatures { margin: 0; border: 0; border-top: 1px solid var(--aw-heavy); }
 .aw-signatures caption { padding: 6px 16px 0; color: var(--aw-quiet); font-size: 11.5px; font-weight: 400; }
 .aw-signatures th, .aw-signatures td { padding: 4px 16px; }
 .aw-lapsed { color: var(--aw-undecided); font-weight: 600; }
 .aw-units { color: var(--aw-quiet); font-size: .92em; }
-.aw-scroll { overflow-x: auto; }
+.aw-scroll { overflow-x: auto; margin: 0 0 18px; }
+.aw-scroll:focus-visible { outline: 2px solid var(--aw-focus); outline-offset: 2px; }
+.aw-page .aw-scroll > table { margin: 0; }
+.aw-page .aw-scroll > table :is(th, td) { overflow-wrap: normal; }
 .aw-register .aw-status, .aw-register .aw-force { white-space: nowrap; }
 .aw-page footer { margin-top: 40px; padding-top: 10px; border-top: 1px solid var(--aw-heavy); color: var(--aw-quiet); font-size: 13px; }
 @media (prefers-color-scheme: dark) { body { background: #171a1d; } }
@@ -69,7 +72,7 @@ body { margin: 0; background: #fff; }
   .aw-page h2.aw-part { break-before: page; margin-top: 0; font-size: 15pt; }
   .aw-page h3 { font-size: 11pt; }
   .aw-page h2, .aw-page h3, .aw-page h4, .aw-register caption { break-after: avoid; }
-  .aw-register, .aw-prose table { font-size: 8.5pt; }
+  .aw-register, .aw-scroll > table { font-size: 8.5pt; }
   .aw-register tr, .aw-titleblock, .aw-summary { break-inside: avoid; }
   .aw-contents { break-after: avoid; }
   .aw-page a { color: inherit; text-decoration: none; }

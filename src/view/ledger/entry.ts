@@ -50,9 +50,13 @@ function formulaCells(row: EntryRow): ElementNode[] {
 function choice(of: ChoiceView): Child {
   const out = of.ruledOut.filter((r) => r.count > 0);
   const lines = out.map((r) => element('li', {}, `${r.count} by `, element('code', {}, r.condition)));
+  const cells = of.cells.map((c) =>
+    element('li', {}, element('math', {}, c.symbol), element('span', { class: 'aw-figure' }, ` ${c.value}`)),
+  );
   return element(
     'div',
     { class: 'aw-choice' },
+    cells.length > 0 && element('div', { class: 'aw-list' }, element('ul', {}, ...cells)),
     element('div', {}, `one of ${of.rows} in ${of.table}${of.ties > 1 ? `; ${of.ties} share the best value, the first was taken` : ''}`),
     lines.length > 0 && element('div', { class: 'aw-label' }, 'Ruled out'),
     lines.length > 0 && element('ul', {}, ...lines),

@@ -70,16 +70,20 @@ function eachRow(row: RequirementRow): ElementNode {
       'tr',
       {},
       element('th', { scope: 'row' }, r.label),
-      element('td', {}, status(r.status)),
-      element('td', {}, r.sides && `${r.sides.left.text} ${r.sides.relation}\u00A0${r.sides.right.text}`),
-      element('td', {}, r.sides?.margin ?? ''),
+      element(
+        'td',
+        {},
+        status(r.status),
+        r.sides && element('div', {}, `${r.sides.left.text} ${r.sides.relation}\u00A0${r.sides.right.text}`),
+        r.sides && r.sides.margin !== '' && element('div', { class: 'aw-coverage' }, r.sides.margin),
+      ),
     ),
   );
   return element(
     'table',
-    { class: 'aw-budget aw-each' },
+    { class: 'aw-budget' },
     element('caption', {}, 'Row by row, worst first'),
-    element('thead', {}, element('tr', {}, ...['Row', 'Status', 'Sides', 'Margin'].map((h) => element('th', { scope: 'col' }, h)))),
+    element('thead', {}, element('tr', {}, element('th', { scope: 'col' }, 'Row'), element('th', { scope: 'col' }, 'Decision'))),
     element('tbody', {}, ...lines),
   );
 }

@@ -2,23 +2,23 @@
 import type { CurveRow, PointView } from '../model.ts';
 import { type ElementNode, element } from '../node.ts';
 import type { Axis } from './axis.ts';
-import type { Frame } from './frame.ts';
-
-const LINE = 14;
+import { type Frame, LETTER, LINE } from './frame.ts';
 
 /** All labels of a plot. */
 export function labels(view: CurveRow, x: Axis, y: Axis, frame: Frame): ElementNode[] {
-  return [...traceLabels(view, y, frame), ...limitLabels(view, x, y, frame), ...markLabels(view, x, y, frame)];
+  return [...traceLabels(view, y, frame), ...limitLabels(view, x, y, frame), ...markLabels(view, x, frame)];
 }
 
-// Beside the end of each trace; a single trace needs none, the axis names it.
+// Beside the end of each trace, or above it where there is no room; a single trace needs none, the axis names it.
 function traceLabels(view: CurveRow, y: Axis, frame: Frame): ElementNode[] {
   if (view.traces.length < 2) return [];
   const ends = view.traces.flatMap((t) => {
     const last = lastOf(t.points);
     return last === null || t.label === '' ? [] : [{ text: t.label, at: y.at(last.y) }];
   });
-  return apart(ends).map((l) => element('text', { class: 'aw-plotlabel', x: frame.right + 6, y: l.at + 4 }, l.text));
+  const beside = frame.width - frame.right > Math.max(...ends.map((l) => l.text.length)) * LETTER;
+  const place = (at: number) => (beside ? { x: frame.right + 6, y: at + 4 } : { x: frame.right - 4, y: at - 5, 'text-anchor': 'end' });
+  return apart(ends).map((l) => element('text', { class: 'aw-plotlabel', ...place(l.at) }, l.text));
 }
 
 /** Labels moved down so that none stands on another. */
@@ -53,15 +53,16 @@ function limitLabels(view: CurveRow, x: Axis, y: Axis, frame: Frame): ElementNod
   });
 }
 
-function markLabels(view: CurveRow, x: Axis, y: Axis, frame: Frame): ElementNode[] {
-  return view.marks.map((mark) => {
+// Above the frame at the mark's line, where no trace runs; neighbours on two lines in turn.
+function markLabels(view: CurveRow, x: Axis, frame: Frame): ElementNode[] {
+  const rows = Math.min(view.marks.length, 2);
+  return view.marks.map((mark, i) => {
     const at = x.at(mark.x);
-    const right = at > (frame.left + frame.right) / 2;
-    const heights = mark.y.flatMap((v) => (v === null ? [] : [y.at(v)]));
-    const top = Math.max(frame.top + 12, Math.min(frame.bottom - 8, ...heights) - 10);
+    const anchor = at > (frame.left + frame.right) / 2 ? 'end' : 'start';
+    const y = frame.top - 5 - (rows - 1 - (i % rows)) * LINE;
     return element(
       'text',
-      { class: 'aw-plotlabel', x: right ? at - 8 : at + 8, y: top, 'text-anchor': right ? 'end' : 'start' },
+      { class: 'aw-plotlabel', x: at + (anchor === 'end' ? 3 : -3), y, 'text-anchor': anchor },
       mark.label || mark.text,
     );
   });

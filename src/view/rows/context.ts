@@ -53,12 +53,12 @@ function lineOf(offset: number, context: RowContext): number {
 /** A name with its value, for lists of what a result depends on. */
 export function linkOf(name: string, context: RowContext): LinkView {
   const value = context.result.entries.get(name)?.value ?? null;
-  return { name, symbol: isLabel(name) ? labelSymbol(name) : null, value: value && shownText(value) };
+  return { name, symbol: isName(name, context.result) ? labelSymbol(name) : null, value: value && shownText(value) };
 }
 
-// A name or a column, not a statement's text.
-function isLabel(label: string): boolean {
-  return !/\s/.test(label);
+// A name or a column, not what a statement without a name is called by.
+function isName(label: string, { entries, functions }: SheetResult): boolean {
+  return entries.has(label) || functions.has(label) || /^[\p{L}\p{N}_]+\.[\p{L}\p{N}_]+$/u.test(label);
 }
 
 /** The symbol of a name, of a column (`motors.I_n`), or of what else is called by a name: `xs[3]`, `gain of DMM_7`, a requirement. */

@@ -4,7 +4,7 @@ import type { Entry, Expression } from '../../language/ast.ts';
 import type { BudgetLine, ChoiceReport, EntryResult } from '../../run/result.ts';
 import { dateText } from '../../text/date.ts';
 import { type FormulaContext, formulaOf } from '../math/formula.ts';
-import { widthText } from '../math/quantity.ts';
+import { shownText, widthText } from '../math/quantity.ts';
 import { symbol } from '../math/symbol.ts';
 import type { BudgetView, ChoiceView, EntryRow, FormulaView } from '../model.ts';
 import { baseOf, labelSymbol, linkOf, type RowContext } from './context.ts';
@@ -22,7 +22,7 @@ export function entryRow(of: EntryResult, context: RowContext): EntryRow {
     reading: reading(of.statement),
     usedBy: context.result.usedBy(of.name).map((name) => linkOf(name, context)),
     budget: budget(of, context),
-    choice: of.choice && choice(of.choice),
+    choice: of.choice && choice(of, of.choice, context),
   };
 }
 
@@ -60,11 +60,13 @@ function budget(of: EntryResult, context: RowContext): BudgetView[] {
   }));
 }
 
-function choice(of: ChoiceReport): ChoiceView {
+function choice(entry: EntryResult, of: ChoiceReport, context: RowContext): ChoiceView {
+  const cells = context.result.row(entry.name);
   const next =
     of.undecided &&
     (of.undecided.nextText === null ? 'no other row holds with it' : `${of.undecided.nextText} is the next row that holds with it`);
   return {
+    cells: cells.flatMap((cell) => (cell.value ? [{ symbol: symbol(cell.column), value: shownText(cell.value) }] : [])),
     table: of.table,
     rows: of.rows,
     ruledOut: of.ruledOut,

@@ -23,6 +23,7 @@ export const LEDGER = `
 .aw-table > tbody > tr > :first-child { border-left: 0; padding-left: 8px; }
 .aw-table > thead > tr > th:first-child { padding-left: 8px; }
 .aw-table > tbody > tr:first-child > th, .aw-table > tbody > tr:first-child > td { border-top: 0; }
+.aw-ledger .aw-table > tbody > tr > .aw-result, .aw-ledger .aw-table > thead > tr > th:nth-child(4) { padding-left: 24px; }
 .aw-table > tbody > tr.aw-problemrow > td { border-top: 0; padding-top: 0; }
 .aw-table > tbody > tr.aw-requirement > th, .aw-table > tbody > tr.aw-requirement > td { background: var(--aw-tint); }
 .aw-table > tbody > tr.aw-requirement > th { border-left: 4px solid var(--aw-rule); padding-left: 4px; }

@@ -30,7 +30,7 @@ export const NARROW = `
   .aw-table > tbody > tr { display: block; padding: 6px 0; }
   .aw-table > tbody > tr > th, .aw-table > tbody > tr > td, .aw-table > tbody > tr > :first-child { border-left: 0; padding: 2px 4px; }
   .aw-table > tbody > tr > .aw-empty { display: none; }
-  .aw-table > tbody > tr > .aw-result { padding-top: 4px; }
+  .aw-ledger .aw-table > tbody > tr > .aw-result { padding: 4px 4px 2px 18px; }
   .aw-table > tbody > tr.aw-requirement { border-left: 4px solid var(--aw-rule); padding-left: 6px; }
   .aw-table > tbody > tr.aw-requirement > :is(th, .aw-source) { border-left: 0; padding-left: 4px; }
   .aw-table > tbody > tr.aw-is-holds { border-left-color: var(--aw-holds); }

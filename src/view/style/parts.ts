@@ -52,10 +52,13 @@ export const PARTS = `
 .aw-gauge-text { fill: var(--aw-quiet); font-family: var(--aw-sans); font-size: 11px; font-variant-numeric: tabular-nums; }
 .aw-ledger summary { cursor: pointer; list-style: none; }
 .aw-ledger summary::-webkit-details-marker { display: none; }
-.aw-ledger summary > .aw-line::after, .aw-ledger summary.aw-line::after {
-  content: ""; display: inline-block; width: 5px; height: 5px; margin: 0 2px 3px 8px; border: solid var(--aw-quiet); border-width: 0 1.5px 1.5px 0; transform: rotate(45deg);
+.aw-ledger summary { position: relative; }
+.aw-ledger summary::before {
+  content: ""; position: absolute; left: -14px; top: .5em; width: 5px; height: 5px; border: solid var(--aw-quiet); border-width: 1.5px 1.5px 0 0; transform: rotate(45deg);
 }
-.aw-ledger details[open] > summary > .aw-line::after, .aw-ledger details[open] > summary.aw-line::after { transform: rotate(225deg); margin-bottom: 0; }
+.aw-ledger summary:hover::before { border-color: var(--aw-ink); }
+.aw-ledger details[open] > summary::before { transform: rotate(135deg); }
+.aw-ledger .aw-figurebox .aw-details { margin-left: 16px; }
 .aw-inside { margin: 6px 0 2px; padding-top: 6px; border-top: 1px solid var(--aw-rule); display: grid; gap: 8px; }
 .aw-ledger ul, .aw-ledger ol { margin: 0; padding: 0; list-style: none; }
 .aw-list li { display: inline; }

@@ -22,6 +22,7 @@ export const PLOT = `
 .aw-point { fill: var(--aw-ink); stroke: var(--aw-paper); stroke-width: 1; }
 .aw-plotlabel { paint-order: stroke; stroke: var(--aw-paper); stroke-width: 4px; stroke-linejoin: round; }
 .aw-datascroll { max-height: 16em; overflow: auto; }
-.aw-ledger .aw-data th, .aw-ledger .aw-data td { padding: 2px 12px 2px 0; border: 0; border-bottom: 1px solid var(--aw-rule); background: none; text-align: right; font-weight: 400; }
+.aw-ledger .aw-data th, .aw-ledger .aw-data td { padding: 2px 12px 2px 0; border: 0; border-bottom: 1px solid var(--aw-rule); background: none; text-align: right; font-weight: 400; overflow-wrap: normal; }
+.aw-ledger .aw-data td { white-space: nowrap; }
 .aw-ledger .aw-data th { color: var(--aw-quiet); font-weight: 600; border-bottom-color: var(--aw-heavy); }
 `;

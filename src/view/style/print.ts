@@ -17,6 +17,6 @@ export const PRINT = `
   .aw-longest math { font-size: .72em; }
   .aw-table > tbody > tr { break-inside: avoid; }
   .aw-table > thead { display: table-header-group; }
-  .aw-ledger summary .aw-line::after, .aw-ledger summary.aw-line::after { display: none; }
+  .aw-ledger summary::before { display: none; }
 }
 `;
