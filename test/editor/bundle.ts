@@ -16,8 +16,8 @@ function filesFor(host: Host): string[] {
     .sort();
 }
 
-/** Writes the bundle for `host` and returns its path; throws when there is no test for it. */
-export async function bundleTests(host: Host): Promise<string> {
+/** Writes the bundle for `host` and returns its path; `grep` picks tests by their titles. Throws when there is no test for it. */
+export async function bundleTests(host: Host, grep: string): Promise<string> {
   const files = filesFor(host);
   if (files.length === 0) throw new Error(`There is no editor test for the ${host} host.`);
   const browser = host === 'browser';
@@ -28,7 +28,7 @@ export async function bundleTests(host: Host): Promise<string> {
       contents: `
         import { start } from '../support/start.ts';
         const loadMocha = () => import('${browser ? 'mocha/mocha.js' : 'mocha'}').then((mocha) => globalThis.Mocha ?? mocha.default);
-        export const run = () => start(loadMocha, [${load}]);`,
+        export const run = () => start(loadMocha, [${load}], ${JSON.stringify(grep)});`,
       resolveDir: suite,
       loader: 'ts',
     },

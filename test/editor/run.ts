@@ -1,4 +1,5 @@
-// Runs the extension's tests in a real editor: `run.ts HOST…` with node, browser, restricted; `--desktop` takes a downloaded desktop editor.
+// Runs the extension's tests in a real editor: `run.ts HOST… [--grep TITLE] [--desktop]`, hosts: node, browser, restricted.
+// `--desktop` takes a downloaded desktop editor, which no one sits at.
 import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -26,8 +27,8 @@ const settingsFor: Record<Host, object> = {
   restricted: { 'security.workspace.trust.enabled': true },
 };
 
-async function runIn(host: Host, desktop: boolean): Promise<void> {
-  const extensionTestsPath = await bundleTests(host);
+async function runIn(host: Host, { desktop, grep }: { readonly desktop: boolean; readonly grep: string }): Promise<void> {
+  const extensionTestsPath = await bundleTests(host, grep);
   const folder = await mkdtemp(path.join(tmpdir(), 'ampwright-editor-'));
   const workspace = path.join(folder, 'mill');
   const userData = path.join(folder, 'user');
@@ -49,12 +50,15 @@ async function runIn(host: Host, desktop: boolean): Promise<void> {
   }
 }
 
-const { values, positionals } = parseArgs({ allowPositionals: true, options: { desktop: { type: 'boolean', default: false } } });
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { desktop: { type: 'boolean', default: false }, grep: { type: 'string', default: '' } },
+});
 for (const host of positionals as Host[]) {
   const began = Date.now();
   console.log(`\nThe editor, ${host} extension host`);
   try {
-    await runIn(host, values.desktop);
+    await runIn(host, values);
   } catch (error) {
     console.error(error instanceof Error ? error.message : error);
     process.exitCode = 1;

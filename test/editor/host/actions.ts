@@ -21,6 +21,8 @@ export function act(page: Page, artifacts: string, action: Action): Promise<unkn
       return found(page, action.target).then((element) => element.hover({ timeout: patience }));
     case 'see':
       return found(page, action.target).then(() => undefined);
+    case 'have':
+      return present(page, action.target);
     case 'miss':
       return gone(page, action.target);
     case 'read':
@@ -60,12 +62,12 @@ async function inView(page: Page, frame: Frame): Promise<boolean> {
   }
 }
 
-/** All visible matches at this moment. */
-async function visible(page: Page, target: Target): Promise<Locator[]> {
+/** All matches at this moment, visible or not. */
+async function matching(page: Page, target: Target): Promise<Locator[]> {
   const matches: Locator[] = [];
   for (const frame of await frames(page, target.in)) {
     try {
-      for (const element of await frame.locator(target.selector).all()) if (await element.isVisible()) matches.push(element);
+      matches.push(...(await frame.locator(target.selector).all()));
     } catch (error) {
       if (!frame.isDetached()) throw error;
     }
@@ -73,16 +75,30 @@ async function visible(page: Page, target: Target): Promise<Locator[]> {
   return matches;
 }
 
+async function visible(page: Page, target: Target): Promise<Locator[]> {
+  const matches = await matching(page, target);
+  const seen = await Promise.all(matches.map((element) => element.isVisible()));
+  return matches.filter((_, i) => seen[i]);
+}
+
 async function found(page: Page, target: Target): Promise<Locator> {
   const first = await settled(async () => (await visible(page, target))[0]);
-  if (first) return first;
-  const there = await Promise.all((await frames(page, target.in)).map((frame) => frame.locator('body').innerText()));
-  throw new Error(`Nothing visible in the ${target.in} matches ${target.selector}. There is:\n${there.join('\n---\n').slice(0, 4000)}`);
+  return first ?? nothing(page, 'visible matches', target);
+}
+
+async function present(page: Page, target: Target): Promise<void> {
+  const first = await settled(async () => (await matching(page, target))[0]);
+  if (!first) await nothing(page, 'matches', target);
 }
 
 async function gone(page: Page, target: Target): Promise<void> {
   const absent = await settled(async () => (await visible(page, target)).length === 0 || undefined);
   if (!absent) throw new Error(`${target.selector} is still visible in the ${target.in}.`);
+}
+
+async function nothing(page: Page, matches: string, target: Target): Promise<never> {
+  const there = await Promise.all((await frames(page, target.in)).map((frame) => frame.locator('body').innerText()));
+  throw new Error(`Nothing ${matches} ${target.selector} in the ${target.in}. There is:\n${there.join('\n---\n').slice(0, 4000)}`);
 }
 
 /** Asks until there is an answer or the user's patience ends. */

@@ -12,7 +12,7 @@ export interface Target {
 export type Action =
   | { readonly do: 'press'; readonly keys: string }
   | { readonly do: 'type'; readonly text: string }
-  | { readonly do: 'click' | 'hover' | 'see' | 'miss' | 'read' | 'markup'; readonly target: Target }
+  | { readonly do: 'click' | 'hover' | 'see' | 'have' | 'miss' | 'read' | 'markup'; readonly target: Target }
   | { readonly do: 'texts'; readonly target: Target }
   | { readonly do: 'focused' }
   | { readonly do: 'check accessibility'; readonly target: Target }

@@ -1,5 +1,5 @@
 // The browser's extension host has nothing of Node.
-import { strict as assert } from 'node:assert';
+import assert from 'node:assert';
 
 describe('the browser extension host', () => {
   it('is a worker without Node', () => {

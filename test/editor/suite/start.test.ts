@@ -1,5 +1,5 @@
 // The extension starts, in either kind of extension host.
-import { strict as assert } from 'node:assert';
+import assert from 'node:assert';
 import * as vscode from 'vscode';
 import { screenshot } from '../support/ui.ts';
 

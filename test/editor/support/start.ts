@@ -1,24 +1,28 @@
 // Runs the editor tests with mocha inside the extension host, in Node and in the browser's worker alike.
 import type MochaClass from 'mocha';
-import { available, print, screenshot } from './ui.ts';
+import { available, pictureOfFailure, print } from './ui.ts';
 
 /** Loads and runs the test files; rejects when a test fails, which the editor turns into its exit code. */
-export async function start(loadMocha: () => Promise<typeof MochaClass>, tests: readonly (() => Promise<unknown>)[]): Promise<void> {
+export async function start(
+  loadMocha: () => Promise<typeof MochaClass>,
+  tests: readonly (() => Promise<unknown>)[],
+  grep: string,
+): Promise<void> {
   try {
-    await loadAndRun(await loadMocha(), tests);
+    await loadAndRun(await loadMocha(), tests, grep);
   } catch (error) {
     if (available()) await print(error instanceof Error ? error.stack : error);
     throw error;
   }
 }
 
-async function loadAndRun(Mocha: typeof MochaClass, tests: readonly (() => Promise<unknown>)[]): Promise<void> {
+async function loadAndRun(Mocha: typeof MochaClass, tests: readonly (() => Promise<unknown>)[], grep: string): Promise<void> {
   const mocha = new Mocha({ ui: 'bdd', reporter: 'spec', color: false, timeout: 30_000, slow: 5_000 });
   mocha.suite.emit('pre-require', globalThis, null, mocha);
+  if (grep) mocha.grep(grep);
   mocha.rootHooks({
     async afterEach(this: Mocha.Context) {
-      const test = this.currentTest;
-      if (test?.state === 'failed' && available()) await screenshot(`failed ${test.fullTitle()}`.replace(/[^\w ]/g, '').slice(0, 100));
+      await pictureOfFailure(this);
     },
   });
   for (const load of tests) await load();

@@ -23,8 +23,9 @@ export const press = async (keys: string): Promise<void> => void (await user({ d
 export const typeText = async (text: string): Promise<void> => void (await user({ do: 'type', text }));
 export const click = async (target: Target): Promise<void> => void (await user({ do: 'click', target }));
 export const hover = async (target: Target): Promise<void> => void (await user({ do: 'hover', target }));
-/** Waits until something matches and is visible; `miss` waits until nothing does. */
+/** Waits until something matches and is visible; `have` until it is there at all, `miss` until nothing visible matches. */
 export const see = async (target: Target): Promise<void> => void (await user({ do: 'see', target }));
+export const have = async (target: Target): Promise<void> => void (await user({ do: 'have', target }));
 export const miss = async (target: Target): Promise<void> => void (await user({ do: 'miss', target }));
 /** The text of the first match, once there is one. */
 export const read = async (target: Target): Promise<string> => (await user({ do: 'read', target })) as string;
@@ -39,6 +40,15 @@ export const accessibilityFaults = async (target: Target): Promise<Accessibility
 export const resize = async (width: number, height: number): Promise<void> => void (await user({ do: 'resize', width, height }));
 /** A picture of the whole window, `test-artifacts/HOST/NAME.png`. */
 export const screenshot = async (name: string): Promise<void> => void (await user({ do: 'screenshot', name }));
+
+const pictured = new Set<Mocha.Test>();
+
+/** A picture of what the user sees when the current test has failed; the first one counts, taken before anything is tidied up. */
+export async function pictureOfFailure({ currentTest: test }: Mocha.Context): Promise<void> {
+  if (test?.state !== 'failed' || pictured.has(test) || !available()) return;
+  pictured.add(test);
+  await screenshot(`failed ${test.fullTitle()}`.replace(/[^\w ]/g, '').slice(0, 100));
+}
 
 /** Prints a line on the runner's standard output, formatted as `console.log` does. */
 export const print = async (...values: unknown[]): Promise<void> => void (await user({ do: 'print', values }));

@@ -1,0 +1,81 @@
+// The files that an open sheet reads. Evaluation does not wait, so they are read ahead of it and watched.
+import * as vscode from 'vscode';
+import type { SheetFiles } from '../run/files.ts';
+import { decodeSheet } from '../sheet/decode.ts';
+
+type FileAnswer = ReturnType<SheetFiles['read']>;
+
+export interface OpenFiles extends SheetFiles, vscode.Disposable {
+  /** Reads what evaluation asked for in vain; whether there was any, so that it is worth evaluating again. */
+  settle(): Promise<boolean>;
+}
+
+/** Files for the sheet at `sheet`, by paths relative to its folder; `changed` is called when one that was read has another content. */
+export function openFiles(sheet: vscode.Uri, changed: () => void): OpenFiles {
+  const folder = vscode.Uri.joinPath(sheet, '..');
+  const known = new Map<string, FileAnswer>();
+  const wanted = new Set<string>();
+  const watchers = new Map<string, vscode.Disposable>();
+
+  const forget = (path: string) => {
+    known.delete(path);
+    changed();
+  };
+  const watch = (path: string) => {
+    if (watchers.has(path)) return;
+    const watcher = vscode.workspace.createFileSystemWatcher(new vscode.RelativePattern(folder, path));
+    for (const event of [watcher.onDidChange, watcher.onDidCreate, watcher.onDidDelete]) event(() => forget(path));
+    watchers.set(path, watcher);
+  };
+  return {
+    read(path) {
+      const refused = refusal(path, sheet, folder);
+      if (refused) return { refused };
+      const answer = known.get(path);
+      if (answer === undefined) wanted.add(path);
+      return answer ?? { refused: 'has not been read yet' };
+    },
+    async settle() {
+      const paths = [...wanted];
+      wanted.clear();
+      for (const path of paths) watch(path);
+      await Promise.all(paths.map(async (path) => known.set(path, await readFile(vscode.Uri.joinPath(folder, path)))));
+      return paths.length > 0;
+    },
+    dispose() {
+      for (const watcher of watchers.values()) watcher.dispose();
+    },
+  };
+}
+
+/** Why a path may not be read at all; null where it may. A sheet reads files of its workspace, or of its own folder where it is in none. */
+function refusal(path: string, sheet: vscode.Uri, folder: vscode.Uri): string | null {
+  if (path === '' || path.includes('\0')) return 'is no path';
+  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'is an address; a sheet reads files of its workspace only';
+  if (path.startsWith('/') || path.includes('\\')) return 'must be relative to the sheet, written with /';
+  const root = vscode.workspace.getWorkspaceFolder(sheet)?.uri ?? folder;
+  const inside = vscode.Uri.joinPath(folder, path).path.startsWith(root.path.endsWith('/') ? root.path : `${root.path}/`);
+  return inside ? null : 'lies outside the workspace';
+}
+
+async function readFile(uri: vscode.Uri): Promise<FileAnswer> {
+  try {
+    const text = decodeSheet(await vscode.workspace.fs.readFile(uri));
+    return typeof text === 'string' ? text.replace(/^\uFEFF/, '') : { refused: `cannot be read: ${text.refused}` };
+  } catch (error) {
+    return { refused: reason(error) };
+  }
+}
+
+function reason(error: unknown): string {
+  switch (error instanceof vscode.FileSystemError ? error.code : '') {
+    case 'FileNotFound':
+      return 'does not exist';
+    case 'FileIsADirectory':
+      return 'is a folder';
+    case 'NoPermissions':
+      return 'may not be read';
+    default:
+      return `cannot be read (${error instanceof Error ? error.message : String(error)})`;
+  }
+}
