@@ -63,13 +63,6 @@ module.exports = {
       to: { path: '^node_modules/(commander|string-width)/' },
     },
     {
-      name: 'mathjs-in-units-only',
-      comment: 'mathjs gives the unit catalogue; nothing is calculated with it.',
-      severity: 'error',
-      from: { path: '^src/', pathNot: folder('units') },
-      to: { path: '^node_modules/mathjs/' },
-    },
-    {
       name: 'what-is-shipped-is-a-dependency',
       comment: 'What src/ imports is listed under dependencies, not under devDependencies.',
       severity: 'error',
