@@ -233,7 +233,7 @@ describe('the command line', function () {
   });
 
   it('has no colour where output is no terminal, whatever NO_COLOR says', async () => {
-    for (const env of [{}, { NO_COLOR: '1' }, { NO_COLOR: '' }]) {
+    for (const env of [{}, { NO_COLOR: '1' }, { NO_COLOR: '' }] as readonly Record<string, string>[]) {
       const { stdout, stderr } = await run('evaluate errors.ampwright.md', env);
       assert.doesNotMatch(stdout + stderr, /\u001b/);
     }
