@@ -14,8 +14,8 @@ import { evaluateRaw } from './evaluate-item.ts';
 import type { ChoiceReport, ColumnResult, EntryResult, Missing, Shown } from './result.ts';
 import type { Base } from './result-base.ts';
 import { spreadOf } from './shifting.ts';
-import { show, showQuantity, unitFor } from './shown.ts';
-import { writtenNumber } from './written.ts';
+import { type ShowOptions, show, showQuantity, unitFor } from './shown.ts';
+import { writtenNumber, writtenNumbers } from './written.ts';
 
 export function entryResult(item: Item, statement: ast.Entry, base: Base, run: Run, digits: number): EntryResult {
   const { checked } = item;
@@ -24,7 +24,7 @@ export function entryResult(item: Item, statement: ast.Entry, base: Base, run: R
   const missing = missingOf(item, value);
   const shown =
     missing === null && plan?.kind === 'value'
-      ? show(value, plan.value.type, plan.value.display, { digits, written: writtenNumber(plan.value, value), spread: spreadAgain(item) })
+      ? show(value, plan.value.type, plan.value.display, { digits, ...asWritten(plan.value, value), spread: spreadAgain(item) })
       : null;
   const outer = plan?.kind === 'value' ? bodyOf(plan.value) : null;
   const role = isInput(statement) ? 'input' : outer?.kind === 'choice' ? 'choice' : outer?.kind === 'root' ? 'root' : 'computed';
@@ -38,6 +38,10 @@ export function entryResult(item: Item, statement: ast.Entry, base: Base, run: R
     missing,
     choice: role === 'choice' && run.choice !== null ? choiceReport(run.choice) : null,
   };
+}
+
+function asWritten(node: Checked, value: unknown): Pick<ShowOptions, 'written' | 'writtenElements'> {
+  return Array.isArray(value) ? { writtenElements: writtenNumbers(node, value) } : { written: writtenNumber(node, value) };
 }
 
 /** The uncertainty of an item's value, or of one of its elements, by evaluating the item again with shifted inputs. */

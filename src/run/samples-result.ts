@@ -16,6 +16,7 @@ import type { CurveResult, Shown, TabulationResult } from './result.ts';
 import type { Base } from './result-base.ts';
 import { decidingRun, faultProblem } from './run-item.ts';
 import { show, showQuantity, unitFor } from './shown.ts';
+import { sameDisplay, writtenNumber } from './written.ts';
 
 type Samples = Extract<Plan, { kind: 'samples' }>;
 
@@ -86,7 +87,8 @@ export function curveResult(item: Item, statement: ast.Curve, base: () => Base):
       marks: plan.marks.map((mark) => {
         const x = best(s.compile(mark.value)(frameOf(run)) as Uncertain);
         const ys = raw.map(({ code }) => (x >= s.from && x <= s.to ? number(s.at(code, x)) : null));
-        return { label: mark.label, x: fromSI(x, s.xUnit), y: ys, text: s.shown(x) };
+        const written = sameDisplay(mark.value.display, s.xUnit) ? writtenNumber(mark.value, x) : null;
+        return { label: mark.label, x: fromSI(x, s.xUnit), y: ys, text: show(x, mark.value.type, s.xUnit, { digits: 4, written }).text };
       }),
       limits: plan.limits.map((limit) => {
         const code = s.compile(limit.value);

@@ -24,6 +24,8 @@ export interface ShowOptions {
   readonly digits: number;
   /** The number's text where it is shown as written (F1): of a literal, a cell, a count. */
   readonly written?: string | null;
+  /** The same for the elements of a list. */
+  readonly writtenElements?: readonly (string | null)[];
   /** How the uncertainty of a Dual is found; first order where left out. */
   readonly spread?: (x: Dual, element: number | null) => { readonly combined: Combined; readonly shifted: boolean };
 }
@@ -102,7 +104,9 @@ function showUncertainty(
 function showList(values: readonly unknown[], type: Type, display: Display, options: ShowOptions): Shown {
   const unit = unitFor(type, display, values);
   const items = values.map((v, i) =>
-    type.is === 'quantity' ? showQuantity(v as Uncertain, unit, { ...options, written: null }, i) : show(v, type, display, options),
+    type.is === 'quantity'
+      ? showQuantity(v as Uncertain, unit, { ...options, written: options.writtenElements?.[i] ?? null }, i)
+      : show(v, type, display, options),
   );
   const first = items.slice(0, LIST_SHOWN);
   const more = values.length > LIST_SHOWN ? `, … (${values.length} values)` : '';

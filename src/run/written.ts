@@ -28,7 +28,31 @@ export function writtenNumber(node: Checked, value: unknown): string | null {
   }
 }
 
-function sameDisplay(a: Display, b: Display): boolean {
+/** The same for the elements of a list. */
+export function writtenNumbers(node: Checked, values: readonly unknown[]): readonly (string | null)[] {
+  switch (node.kind) {
+    case 'lets':
+      return writtenNumbers(node.body, values);
+    case 'list':
+      return node.items.map((item, i) => (sameDisplay(item.display, node.display) ? writtenNumber(item, values[i]) : null));
+    case 'entry': {
+      const plan = node.item.checked?.plan;
+      return plan?.kind === 'value' && sameDisplay(plan.value.display, node.display) ? writtenNumbers(plan.value, values) : [];
+    }
+    case 'column':
+      return sameDisplay(node.column.unit, node.display) ? (node.column.texts ?? []) : [];
+    case 'cells': {
+      const { cells, texts, unit } = node.column;
+      if (cells === null || texts === null || !sameDisplay(unit, node.display)) return [];
+      const byValue = new Map(cells.map((cell, i) => [cell, texts[i]!]));
+      return values.map((value) => byValue.get(value) ?? null);
+    }
+    default:
+      return [];
+  }
+}
+
+export function sameDisplay(a: Display, b: Display): boolean {
   if (a === b) return true;
   return a !== null && b !== null && a !== 'auto' && b !== 'auto' && a.text === b.text;
 }

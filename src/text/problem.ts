@@ -92,5 +92,5 @@ function sentence(words: string): string {
 
 /** A problem's message inside another sentence. */
 export function insideSentence(message: string): string {
-  return /^\p{Lu}\p{Ll}/u.test(message) ? message.charAt(0).toLowerCase() + message.slice(1) : message;
+  return /^\p{Lu}(?:\p{Ll}| )/u.test(message) ? message.charAt(0).toLowerCase() + message.slice(1) : message;
 }

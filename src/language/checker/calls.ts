@@ -51,7 +51,7 @@ function checkFunctionCall(c: Context, node: ast.Call, item: Item): Checked {
   const ordered = orderArguments(c, node, { name: definition.name.name, form, parameters: names, least: names.length, most: names.length });
   const signature = readItem(c, item);
   const args = ordered?.map((a) => checkExpression(c, a.value)) ?? [];
-  if (ordered === null || signature === null || args.some((a) => a.type.is === 'unknown')) return unknown(node.at);
+  if (ordered === null || signature === null || item.checked?.failed || args.some((a) => a.type.is === 'unknown')) return unknown(node.at);
   const types: Type[] = [];
   const mapped: boolean[] = [];
   for (let i = 0; i < args.length; i++) {

@@ -21,7 +21,6 @@ export interface LazyBinding {
   readonly scopes: readonly Scope[];
   readonly index: number;
   checked: Checked | null;
-  state: 'new' | 'checking' | 'done';
 }
 
 export type Scope =
@@ -59,6 +58,8 @@ export interface Context {
   frameSize: number;
   /** Functions whose `any` bodies are being checked, outermost first. */
   readonly active: readonly Item[];
+  /** `with` names that are being checked, each because of the one before it. */
+  readonly asked: Set<LazyBinding>;
   /** Greatest depth of the functions called. */
   depth: number;
   readonly instances: Instance[];
@@ -78,6 +79,7 @@ export function contextFor(world: World, item: Item, dispatch: Context['dispatch
     scopes: [],
     frameSize: 0,
     active,
+    asked: new Set(),
     depth: 0,
     instances: [],
   };

@@ -34,3 +34,9 @@ export function describe(type: Type, display: Display = 'auto'): string {
 export function describeChecked(node: Checked): string {
   return describe(node.type, node.display);
 }
+
+/** What a value is, where a unit alone would not say it: `a value in V`. */
+export function describeValue(node: Checked): string {
+  const whole = describeChecked(node);
+  return node.type.is === 'quantity' && !node.type.point && node.type.dimension !== PLAIN ? `a value in ${whole}` : whole;
+}

@@ -6,7 +6,10 @@ import type { Context } from './context.ts';
 
 const NOTHING: Signature = { type: UNKNOWN, display: null, uncertain: false };
 
-/** The checked statement; `failed` where a value of unknown type stands in its plan. */
+/** An error that leaves the value as it is. */
+const HARMLESS = 'source-required';
+
+/** The checked statement; `failed` where a value of unknown type stands in its plan, or where it has an error. */
 export function finish(c: Context, signature: Signature | null, plan: Plan): CheckedStatement {
   return {
     signature: signature ?? NOTHING,
@@ -15,7 +18,8 @@ export function finish(c: Context, signature: Signature | null, plan: Plan): Che
     reads: [...c.reads],
     problems: once(c.problems),
     inputs: c.inputs,
-    failed: signature !== null && signature.type.is === 'unknown',
+    failed:
+      (signature !== null && signature.type.is === 'unknown') || c.problems.some((p) => p.severity === 'error' && p.code !== HARMLESS),
   };
 }
 

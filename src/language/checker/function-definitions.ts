@@ -20,7 +20,7 @@ export function checkFunction(c: Context, node: ast.FunctionDefinition): Checked
     if (instance.depth > CALL_DEPTH) c.problems.push(nameProblem('call-depth', node.at, { limit: CALL_DEPTH }));
   }
   const checked = finish(c, null, { kind: 'nothing' });
-  return { ...checked, failed };
+  return { ...checked, failed: failed || checked.failed };
 }
 
 function isOpen(type: ReturnType<typeof typeOfMark>): boolean {

@@ -23,7 +23,7 @@ export function withLocals<T>(
   for (const local of locals) {
     const { name, at } = local.name;
     if (names.has(name)) c.problems.push(nameProblem('defined-twice', at, { name }));
-    else names.set(name, { local, scopes, index: takeLocal(c), checked: null, state: 'new' });
+    else names.set(name, { local, scopes, index: takeLocal(c), checked: null });
     const hidden = warnOfHiding ? c.module.names.get(name) : undefined;
     if (hidden !== undefined) c.problems.push(nameProblem('local-hides', at, { name }));
   }
@@ -34,8 +34,9 @@ export function withLocals<T>(
 
 /** A use of a `with` name. */
 export function checkLocal(c: Context, binding: LazyBinding, node: ast.NameReference): Checked {
-  if (binding.state === 'checking') {
-    return failed(c, nameProblem('local-circle', node.at, { names: [binding.local.name.name, node.name] }));
+  if (c.asked.has(binding)) {
+    const asked = [...c.asked].map((b) => b.local.name.name);
+    return failed(c, nameProblem('local-circle', node.at, { names: [...asked.slice(asked.indexOf(node.name)), node.name] }));
   }
   const value = checkBinding(c, binding);
   return {
@@ -51,14 +52,14 @@ export function checkLocal(c: Context, binding: LazyBinding, node: ast.NameRefer
 
 function checkBinding(c: Context, binding: LazyBinding): Checked {
   if (binding.checked !== null) return binding.checked;
-  if (binding.state === 'checking') return unknown(binding.local.at);
-  binding.state = 'checking';
+  if (c.asked.has(binding)) return unknown(binding.local.at);
+  c.asked.add(binding);
   const before = c.scopes;
   c.scopes = binding.scopes;
   const { local } = binding;
   binding.checked = declare(c, checkExpression(c, local.value), local.type);
   c.scopes = before;
-  binding.state = 'done';
+  c.asked.delete(binding);
   return binding.checked;
 }
 

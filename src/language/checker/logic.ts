@@ -17,7 +17,7 @@ export function checkComparison(c: Context, node: ast.Comparison): Checked {
     of = comparable(c, operands[i]!, operands[i + 1]!, node);
     if (of === null) return unknown(node.at);
     if ((of === 'text' || of === 'yesno') && /[<>]/.test(relation)) {
-      return failed(c, typeProblem('no-order', at, { what: of === 'text' ? 'text' : 'yes and no' }));
+      return failed(c, typeProblem('no-order', at, { what: of === 'text' ? 'a text' : 'a yes or no' }));
     }
   }
   return {

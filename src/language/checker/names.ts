@@ -11,7 +11,7 @@ import { typeProblem } from '../problems/types.ts';
 import type { ColumnModel, Definition, Item, TableModel } from '../program.ts';
 import { listOf, quantity, UNKNOWN } from '../type.ts';
 import { type Binding, type Context, checkExpression, failed, type LazyBinding, type Scope, unknown } from './context.ts';
-import { describeChecked } from './describe.ts';
+import { describeValue } from './describe.ts';
 import { checkLocal } from './locals.ts';
 
 export function checkName(c: Context, node: ast.NameReference): Checked {
@@ -60,7 +60,7 @@ export function checkMember(c: Context, node: ast.Member): Checked {
   if (type.is === 'unknown') return of;
   const element = type.is === 'list' ? type.of : type;
   if (element.is !== 'row' && element.is !== 'table') {
-    return failed(c, typeProblem('no-member', node.at, { found: describeChecked(of), column: node.column.name }));
+    return failed(c, typeProblem('no-member', node.at, { found: describeValue(of), column: node.column.name }));
   }
   const column = columnOf(c, element.table, node.column);
   if (column === null) return unknown(node.at);

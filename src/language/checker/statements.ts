@@ -24,7 +24,16 @@ export function checkItem(
 ): { checked: CheckedStatement; missing: ReadonlySet<Item> } {
   const c = contextFor(world, item, dispatch);
   const checked = item.statement.broken ? hopeless(c) : checkStatement(c, item.statement, options.sourcesRequired);
-  return { checked, missing: c.missing };
+  return { checked: isFirst(item) ? checked : { ...checked, failed: true }, missing: c.missing };
+}
+
+/** Whether it is the definition of its name: of two, the first one stands and the second has no value. */
+function isFirst(item: Item): boolean {
+  const { statement, module } = item;
+  if (statement.kind === 'column') return module.columns.get(statement.table.name)?.get(statement.column.name) === item;
+  if (statement.kind !== 'entry' && statement.kind !== 'function' && statement.kind !== 'instrument') return true;
+  const defined = module.names.get(statement.name.name);
+  return defined?.kind === 'item' && defined.item === item;
 }
 
 function checkStatement(c: Context, node: ast.Statement, sourcesRequired: boolean): CheckedStatement {

@@ -1,15 +1,18 @@
 // Choices and look-ups at work: which rows each part of the condition rules out, ties, what is undecided (D4, D5).
 
 import { dateText } from '../../text/date.ts';
-import { fromSI } from '../../units/quantity.ts';
+import { displayUnit } from '../../units/display-unit.ts';
+import { numberText } from '../../units/number-text.ts';
+import { differenceFromSI, differenceUnit, fromSI } from '../../units/quantity.ts';
 import type { CheckedChoice, CheckedLookUp, RowCondition } from '../checked.ts';
 import { Fault, raise } from '../fault.ts';
 import { valueProblem } from '../problems/values.ts';
 import type { ColumnModel, TableModel } from '../program.ts';
+import { elementOf } from '../type.ts';
 import { best, type Uncertain } from '../uncertainty/dual.ts';
 import { same, sameText } from './comparisons.ts';
 import type { Compiler } from './compiler.ts';
-import { compileDecision, type Decide } from './decisions.ts';
+import { compileDecision, type Decide, type DecidedSides } from './decisions.ts';
 import type { Evaluate, Frame } from './frame.ts';
 import { cellReader, RowValue } from './values.ts';
 
@@ -114,7 +117,8 @@ export function compileChoice(k: Compiler, node: CheckedChoice): Evaluate {
       };
       if (undecided !== null) {
         const next = undecided === -1 ? null : rowLabel(table, undecided);
-        f.run.notes.push(valueProblem('choice-undecided', node.at, { row: rowLabel(table, chosen), next }));
+        const inHand = undecidedMargin(condition, chosen, f);
+        f.run.notes.push(valueProblem('choice-undecided', node.at, { row: rowLabel(table, chosen), inHand, next }));
       }
     }
     return new RowValue(table, chosen);
@@ -143,6 +147,28 @@ function rank(rows: readonly number[], order: CheckedChoice['order'], value: (ro
 function decided(condition: CompiledCondition, row: number, f: Frame): boolean {
   f.locals[condition.row] = row;
   return condition.parts.every((p) => (p.decide === null ? p.holds(f) : p.decide(f).outcome === 'holds'));
+}
+
+/** `, 0.16 A in hand against U = 0.76 A`, of the part that is undecided. */
+function undecidedMargin(condition: CompiledCondition, row: number, f: Frame): string {
+  f.locals[condition.row] = row;
+  for (const { decide } of condition.parts) {
+    const { outcome, sides } = decide?.(f) ?? { outcome: 'holds', sides: null };
+    if (outcome !== 'undecided' || sides === null) continue;
+    return `, ${marginText(sides, sides.slack)} in hand against U = ${marginText(sides, sides.combined.expanded)}`;
+  }
+  return '';
+}
+
+/** A difference of both sides, to two digits, in the unit that one of them is shown in. */
+function marginText({ leftNode, rightNode }: DecidedSides, si: number): string {
+  const type = elementOf(leftNode.type);
+  if (type.is !== 'quantity') return '';
+  const given = [leftNode, rightNode].map((node) => node.display).find((display) => display !== 'auto');
+  const unit = given === undefined ? displayUnit(type.dimension, type.power, false, Math.abs(si)) : given;
+  const shown = unit === null ? null : differenceUnit(unit);
+  const number = numberText(differenceFromSI(si, shown), 2);
+  return shown === null || shown.text === '' ? number : `${number} ${shown.text}`;
 }
 
 /** A row's name for people: its first text, else its number. */

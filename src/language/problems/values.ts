@@ -81,8 +81,8 @@ export const valueProblem = problemMaker({
   'follows-from-choice': kind('warning', (f: { entry: string }) => `this can't fail: it follows from the choice of \`${f.entry}\``),
   'choice-undecided': kind(
     'note',
-    (f: { row: string; next: string | null }) =>
-      `undecided within the uncertainty: ${f.row}${f.next === null ? '; no other row holds with it' : `; ${f.next} holds with it`}`,
+    (f: { row: string; inHand: string; next: string | null }) =>
+      `undecided within the uncertainty: ${f.row}${f.inHand}${f.next === null ? '; no other row holds with it' : `; ${f.next} holds with it`}`,
   ),
   'element-fault': kind('error', (f: { element: number; message: string }) => `element ${f.element}: ${insideSentence(f.message)}`),
   'row-fault': kind('error', (f: { row: number; message: string }) => `row ${f.row}: ${insideSentence(f.message)}`),
