@@ -11,6 +11,15 @@ import { broadcast } from './broadcast.ts';
 import { type Compiler, compileNumber } from './compiler.ts';
 import type { Evaluate } from './frame.ts';
 
+/** Evaluates the operands into one array that is used again and again: code is never entered a second time before it is left. */
+function gathering(operands: readonly Evaluate[], then: (values: readonly unknown[]) => Uncertain): Evaluate<Uncertain> {
+  const values = new Array<unknown>(operands.length);
+  return (f) => {
+    for (let i = 0; i < operands.length; i++) values[i] = operands[i]!(f);
+    return then(values);
+  };
+}
+
 const isList = (node: Checked) => node.type.is === 'list';
 
 export function compileNegate(k: Compiler, node: CheckedNegate): Evaluate {
@@ -31,7 +40,7 @@ export function compileSum(k: Compiler, node: CheckedSum): Evaluate {
     const add = (values: readonly unknown[]) => addAll(values as readonly Uncertain[], signs, result);
     const compiled = operands.map(k.compile);
     if (isList(node)) return broadcast(compiled, operands.map(isList), node.at, add);
-    return (f) => add(compiled.map((o) => o(f)));
+    return gathering(compiled, add);
   }
   if (node.dates !== null) {
     const compiled = operands.map((o) => compileNumber(k, o));
@@ -80,7 +89,7 @@ export function compileProduct(k: Compiler, node: CheckedProduct): Evaluate {
     const multiply = (values: readonly unknown[]) => multiplyAll(values as readonly Uncertain[], inverse, places);
     const compiled = operands.map(k.compile);
     if (isList(node)) return broadcast(compiled, operands.map(isList), node.at, multiply);
-    return (f) => multiply(compiled.map((o) => o(f)));
+    return gathering(compiled, multiply);
   }
   return plainProduct(
     operands.map((o) => compileNumber(k, o)),
@@ -89,14 +98,33 @@ export function compileProduct(k: Compiler, node: CheckedProduct): Evaluate {
   );
 }
 
+/** All factors at once: ∂/∂xᵢ is the product over xᵢ, with the other sign behind a division. */
 function multiplyAll(values: readonly Uncertain[], inverse: readonly boolean[], places: readonly Span[]): Uncertain {
-  let product = values[0]!;
-  for (let i = 1; i < values.length; i++) {
-    const x = values[i]!;
-    if (inverse[i]) checkDivisor(best(x), places[i]!);
-    product = inverse[i] ? dual.divide(product, x) : dual.multiply(product, x);
+  let product = 1;
+  let zero = false;
+  let first: dual.Dual | null = null;
+  let byFirst = 0;
+  let count = 0;
+  for (let i = 0; i < values.length; i++) {
+    const v = values[i]!;
+    const x = typeof v === 'number' ? v : v.value;
+    if (inverse[i]) product /= checkDivisor(x, places[i]!);
+    else product = i === 0 ? x : product * x;
+    zero ||= x === 0;
+    if (typeof v !== 'number' && count++ === 0) {
+      first = v;
+      byFirst = (inverse[i] ? -1 : 1) / x;
+    }
   }
-  return product;
+  if (zero) return multiplyInTurn(values, inverse);
+  if (count === 1) return dual.chain(first!, product, product * byFirst);
+  const weights = values.map((v, i) => (typeof v === 'number' ? 0 : (inverse[i] ? -product : product) / v.value));
+  return dual.combination(product, values, weights);
+}
+
+/** One factor after the other, where one of them is 0. */
+function multiplyInTurn(values: readonly Uncertain[], inverse: readonly boolean[]): Uncertain {
+  return values.reduce((product, x, i) => (inverse[i] ? dual.divide(product, x) : dual.multiply(product, x)));
 }
 
 function plainProduct(factors: readonly Evaluate<number>[], inverse: readonly boolean[], places: readonly Span[]): Evaluate<number> {

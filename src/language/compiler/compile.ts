@@ -5,14 +5,58 @@ import { compileBuiltin, compileCall } from './calls.ts';
 import { compileChoice, compileLookUp } from './choices.ts';
 import { compileComparison } from './comparisons.ts';
 import { type Compiler, compileYesNo } from './compiler.ts';
-import type { Evaluate } from './frame.ts';
+import type { Evaluate, Run } from './frame.ts';
 import { compileRoot } from './roots.ts';
 import * as values from './values.ts';
 
 /** A compiler for the expressions of one frame. */
 export function compilerOf(): Compiler {
-  const k: Compiler = { compile: (node) => compile(k, node), lets: new Map() };
+  const k: Compiler = { compile: (node) => folded(node, compile(k, node)), lets: new Map() };
   return k;
+}
+
+/** What is made of constants alone is worked out once; what has no value is left to say so where it runs. */
+function folded(node: Checked, code: Evaluate): Evaluate {
+  if (node.kind === 'constant' || !isConstant(node)) return code;
+  try {
+    const value = code({ locals: [], run: NO_RUN });
+    return () => value;
+  } catch {
+    return code;
+  }
+}
+
+const NO_RUN: Run = {
+  get item(): never {
+    throw new Error('constants have no item');
+  },
+  notes: [],
+  met: 0,
+  shifting: true,
+  choice: null,
+  spread: () => {
+    throw new Error('constants are exact');
+  },
+};
+
+function isConstant(node: Checked): boolean {
+  switch (node.kind) {
+    case 'constant':
+      return true;
+    case 'negate':
+    case 'squareRoot':
+      return isConstant(node.operand);
+    case 'sum':
+      return node.terms.every((t) => isConstant(t.operand));
+    case 'product':
+      return node.factors.every((f) => isConstant(f.operand));
+    case 'power':
+      return isConstant(node.base) && isConstant(node.exponent);
+    case 'builtin':
+      return node.builtin.run.kind === 'scalar' && node.args.every(isConstant);
+    default:
+      return false;
+  }
 }
 
 function compile(k: Compiler, node: Checked): Evaluate {

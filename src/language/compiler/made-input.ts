@@ -9,9 +9,14 @@ export function makeInput(frame: Frame, name: string, offset: number, spread: Sp
   const place = run.met++;
   const known = run.item.made[place];
   if (run.shifting && known !== undefined) return known.current;
-  const same = known?.spread.components.every((c, i) => c.u === spread.components[i]?.u && c.nu === spread.components[i]?.nu);
-  if (same && known.spread.components.length === spread.components.length) return known.current;
+  if (known !== undefined && sameSpread(known.spread, spread)) return known.current;
   const input = new Input(name, run.item, offset, 0, spread);
   run.item.made[place] = input;
   return input.current;
+}
+
+function sameSpread(a: Spread, b: Spread): boolean {
+  return (
+    a.components.length === b.components.length && a.components.every((c, i) => c.u === b.components[i]!.u && c.nu === b.components[i]!.nu)
+  );
 }

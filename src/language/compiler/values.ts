@@ -4,7 +4,7 @@ import { spreadOfReadings } from '../checker/literals.ts';
 import { Fault, raise } from '../fault.ts';
 import { typeProblem } from '../problems/types.ts';
 import { valueProblem } from '../problems/values.ts';
-import type { ColumnModel, TableModel } from '../program.ts';
+import type { ColumnModel, Item, TableModel } from '../program.ts';
 import { add, Dual, multiply, type Uncertain } from '../uncertainty/dual.ts';
 import type { Component } from '../uncertainty/input.ts';
 import type { Compiler } from './compiler.ts';
@@ -55,13 +55,17 @@ export function compileReadings(k: Compiler, node: checked.CheckedReadings): Eva
 }
 
 export function compileEntry(node: checked.CheckedEntry): Evaluate {
-  const { slot } = node.item;
   const { item } = node;
+  const { slot } = item;
   return () => {
     const { value } = slot;
-    if (value instanceof Fault || value === undefined) throw new Fault('not calculated', null, item);
-    return value;
+    return typeof value === 'number' ? value : present(value, item);
   };
+}
+
+function present(value: unknown, item: Item): unknown {
+  if (value instanceof Fault || value === undefined) throw new Fault('not calculated', null, item);
+  return value;
 }
 
 /** A local; a `with` name is evaluated when it is first used. */

@@ -35,16 +35,10 @@ export function standard(x: Uncertain): number {
 
 /** f(x) from its value and derivative; `kink` where the derivative does not serve. */
 export function chain(x: Dual, value: number, slope: number, kink = false): Dual {
-  if (!Number.isFinite(slope))
-    return new Dual(
-      value,
-      x.inputs,
-      x.slopes.map(() => 0),
-      true,
-    );
-  const slopes = new Array<number>(x.slopes.length);
-  for (let i = 0; i < slopes.length; i++) slopes[i] = x.slopes[i]! * slope;
-  return new Dual(value, x.inputs, slopes, x.kink || kink);
+  const sound = slope - slope === 0;
+  const slopes = x.slopes.slice();
+  for (let i = 0; i < slopes.length; i++) slopes[i] = sound ? slopes[i]! * slope : 0;
+  return new Dual(value, x.inputs, slopes, x.kink || kink || !sound);
 }
 
 /** f(x, y) from its value and partial derivatives. */
@@ -52,33 +46,38 @@ export function join(value: number, x: Uncertain, dx: number, y: Uncertain, dy: 
   if (typeof x === 'number') return typeof y === 'number' ? value : chain(y, value, dy, kink);
   if (typeof y === 'number') return chain(x, value, dx, kink);
   if (!Number.isFinite(dx) || !Number.isFinite(dy)) return join(value, x, 0, y, 0, true);
-  const marked = x.kink || y.kink || kink;
-  if (x.inputs === y.inputs)
-    return new Dual(
-      value,
-      x.inputs,
-      x.slopes.map((s, i) => s * dx + y.slopes[i]! * dy),
-      marked,
-    );
+  return merge(value, x, dx, y, dy, x.kink || y.kink || kink);
+}
+
+/** dx·x + dy·y with a value of its own. */
+function merge(value: number, x: Dual, dx: number, y: Dual, dy: number, kink: boolean): Dual {
+  const [a, b] = [x.inputs, y.inputs];
+  const [s, t] = [x.slopes, y.slopes];
+  if (a === b) {
+    const slopes = new Array<number>(s.length);
+    for (let i = 0; i < slopes.length; i++) slopes[i] = s[i]! * dx + t[i]! * dy;
+    return new Dual(value, a, slopes, kink);
+  }
   const inputs: Input[] = [];
   const slopes: number[] = [];
   let i = 0;
   let j = 0;
-  while (i < x.inputs.length || j < y.inputs.length) {
-    const a = x.inputs[i];
-    const b = y.inputs[j];
-    if (b === undefined || (a !== undefined && a.id < b.id)) {
-      inputs.push(a!);
-      slopes.push(x.slopes[i++]! * dx);
-    } else if (a === undefined || b.id < a.id) {
-      inputs.push(b);
-      slopes.push(y.slopes[j++]! * dy);
-    } else {
-      inputs.push(a);
-      slopes.push(x.slopes[i++]! * dx + y.slopes[j++]! * dy);
-    }
+  while (i < a.length && j < b.length) {
+    const order = a[i]!.id - b[j]!.id;
+    inputs.push(order <= 0 ? a[i]! : b[j]!);
+    slopes.push((order <= 0 ? s[i]! * dx : 0) + (order >= 0 ? t[j]! * dy : 0));
+    if (order <= 0) i++;
+    if (order >= 0) j++;
   }
-  return new Dual(value, inputs, slopes, marked);
+  for (; i < a.length; i++) {
+    inputs.push(a[i]!);
+    slopes.push(s[i]! * dx);
+  }
+  for (; j < b.length; j++) {
+    inputs.push(b[j]!);
+    slopes.push(t[j]! * dy);
+  }
+  return new Dual(value, inputs, slopes, kink);
 }
 
 export const add = (x: Uncertain, y: Uncertain): Uncertain => join(best(x) + best(y), x, 1, y, 1);
@@ -99,24 +98,51 @@ export function divide(x: Uncertain, y: Uncertain): Uncertain {
   return join(a / b, x, 1 / b, y, -a / (b * b));
 }
 
-/** Weighted sum Σ wᵢ·xᵢ of many, in one pass a term. */
+/** Operands from which on a weighted sum is gathered in a map instead of merged pair by pair. */
+const MANY = 8;
+
+/** Weighted sum Σ wᵢ·xᵢ of many, with a value of its own. */
 export function combination(value: number, xs: readonly Uncertain[], weights: readonly number[], kink = false): Uncertain {
+  let first: Dual | null = null;
+  let firstWeight = 0;
+  let merged = 0;
+  for (let i = 0; i < xs.length; i++) {
+    const x = xs[i]!;
+    if (typeof x === 'number') continue;
+    const weight = weights[i]!;
+    if (weight - weight !== 0)
+      return combination(
+        value,
+        xs,
+        weights.map(() => 0),
+        true,
+      );
+    if (++merged > MANY) return gathered(value, xs, weights, kink);
+    if (first === null) {
+      first = x;
+      firstWeight = weight;
+    } else {
+      first = merge(value, first, firstWeight, x, weight, first.kink || x.kink || kink);
+      firstWeight = 1;
+    }
+  }
+  if (first === null) return value;
+  return merged === 1 ? chain(first, value, firstWeight, kink) : first;
+}
+
+function gathered(value: number, xs: readonly Uncertain[], weights: readonly number[], kink: boolean): Dual {
   const slopes = new Map<Input, number>();
   let marked = kink;
   for (let i = 0; i < xs.length; i++) {
     const x = xs[i]!;
     if (typeof x === 'number') continue;
     marked ||= x.kink;
-    for (let j = 0; j < x.inputs.length; j++) slopes.set(x.inputs[j]!, (slopes.get(x.inputs[j]!) ?? 0) + x.slopes[j]! * weights[i]!);
+    for (let j = 0; j < x.inputs.length; j++) {
+      slopes.set(x.inputs[j]!, (slopes.get(x.inputs[j]!) ?? 0) + x.slopes[j]! * weights[i]!);
+    }
   }
-  if (slopes.size === 0) return value;
   const inputs = [...slopes.keys()].sort((a, b) => a.id - b.id);
   const sums = inputs.map((input) => slopes.get(input)!);
-  if (sums.every(Number.isFinite)) return new Dual(value, inputs, sums, marked);
-  return new Dual(
-    value,
-    inputs,
-    sums.map(() => 0),
-    true,
-  );
+  const sound = sums.every(Number.isFinite);
+  return new Dual(value, inputs, sound ? sums : sums.map(() => 0), marked || !sound);
 }

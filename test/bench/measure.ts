@@ -1,0 +1,46 @@
+// Times two or more ways of doing the same work in one run, alternating, and gives ratios of their medians.
+
+/** Nanoseconds a call of each candidate: the median over rounds in which the candidates take turns. */
+export function compareTimes(candidates: Readonly<Record<string, () => unknown>>, rounds = 25, slice = 20): Record<string, number> {
+  const names = Object.keys(candidates);
+  const counts = Object.fromEntries(names.map((name) => [name, calibrate(candidates[name]!, slice)]));
+  const times: Record<string, number[]> = Object.fromEntries(names.map((name) => [name, []]));
+  for (let round = 0; round < rounds; round++) {
+    for (const name of names) times[name]!.push(time(candidates[name]!, counts[name]!));
+  }
+  return Object.fromEntries(names.map((name) => [name, median(times[name]!)]));
+}
+
+/** How many calls fill `slice` milliseconds. */
+function calibrate(run: () => unknown, slice: number): number {
+  let count = 1;
+  for (;;) {
+    const each = time(run, count);
+    if (each * count > slice * 1e6 || count > 1e8) return count;
+    count = Math.ceil(Math.min(count * 10, (slice * 1.1e6) / Math.max(each, 0.1)));
+  }
+}
+
+let sink: unknown;
+
+function time(run: () => unknown, count: number): number {
+  const start = process.hrtime.bigint();
+  for (let i = 0; i < count; i++) sink = run();
+  return Number(process.hrtime.bigint() - start) / count;
+}
+
+/** One call's milliseconds; the least of several, for work too long to repeat often. */
+export function onceTime(run: () => unknown, times = 5): number {
+  const found: number[] = [];
+  for (let i = 0; i < times; i++) found.push(time(run, 1) / 1e6);
+  return median(found);
+}
+
+export function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)]!;
+}
+
+export function lastResult(): unknown {
+  return sink;
+}

@@ -1,0 +1,11 @@
+// The bench: every figure as a ratio within this one run, printed as a table.
+import { cpus } from 'node:os';
+import { formulaBench } from './formula.ts';
+import type { BenchRow } from './row.ts';
+import { sheetBench } from './sheets.ts';
+
+const rows: BenchRow[] = [...formulaBench(), ...sheetBench()];
+console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}\n`);
+console.log('| what | aim | found | |');
+console.log('| --- | --- | --- | --- |');
+for (const row of rows) console.log(`| ${row.what} | ${row.aim} | ${row.found} | ${row.holds ? '' : 'missed'} |`);
