@@ -10,7 +10,7 @@ import { Fault } from '../language/fault.ts';
 import { print } from '../language/print.ts';
 import type { Item } from '../language/program.ts';
 import { elementOf } from '../language/type.ts';
-import { numberText, percentText } from '../units/number-text.ts';
+import { numberText, percentText, uncertainText } from '../units/number-text.ts';
 import { differenceFromSI, differenceUnit } from '../units/quantity.ts';
 import { missingOf, spreadAgain } from './entry-result.ts';
 import { frameOf } from './evaluate-item.ts';
@@ -177,7 +177,7 @@ function shownSides(sides: DecidedSides, digits: number): Sides {
     slack: sides.slack,
     margin: inUnit(sides.slack, (x) => numberText(x, digits)),
     percent: point || sides.limit === 0 ? null : `${percentText(sides.slack / Math.abs(sides.limit))} %`,
-    uncertainty: expanded > 0 ? inUnit(expanded, (x) => numberText(x, 2)) : null,
+    uncertainty: expanded > 0 ? inUnit(expanded, (x) => uncertainText(0, x).U) : null,
     expanded,
   };
 }
