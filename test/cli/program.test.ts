@@ -256,6 +256,23 @@ describe('the command line', function () {
     assert.deepEqual([shell.stdout, shell.stderr], ['[\n', '']);
   });
 
+  describe('stands', () => {
+    /** What is wrong is told at its place, and the entry beside it has its value. */
+    const nasty = (name: string, code: string, said: RegExp) =>
+      it(name, async () => {
+        folder.write('nasty.ampwright.md', `# N\n\n\`\`\`ampwright\nbad = ${code}\ngood = 2 V * 3 from plate "M"\n\`\`\`\n`);
+        const { code: ended, stdout, stderr } = await run('evaluate nasty.ampwright.md');
+        assert.equal(ended, 2);
+        assert.match(stderr, said);
+        assert.ok(stderr.length < 20_000, 'a long line is quoted in part');
+        assert.match(stdout, /good +6\.000 V/);
+      });
+
+    nasty('10,000 nested brackets', `${'('.repeat(10_000)}1${')'.repeat(10_000)}`, /nasty\.ampwright\.md:4:\d+: error: /);
+    nasty('a line of a megabyte', `${'1 + '.repeat(250_000)}I_m`, /nasty\.ampwright\.md:4:\d+: error: `I_m` is not defined/);
+    nasty('a megabyte of what no line begins with', '§'.repeat(1_000_000), /nasty\.ampwright\.md:4:\d+: error: /);
+  });
+
   it('works from any directory', async () => {
     mkdirSync(folder.at('elsewhere'));
     const outcome = await ampwright(['evaluate', '../sizing.ampwright.md'], { cwd: folder.at('elsewhere') });
