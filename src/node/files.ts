@@ -8,7 +8,7 @@ import { decodeSheet } from '../sheet/decode.ts';
 export const LARGEST_FILE = 64 * 1024 * 1024;
 
 /** The text of a file, or why it is not given. The reason may be recorded in the sheet, so it names no place of this machine. */
-type FileAnswer = ReturnType<SheetFiles['read']>;
+export type FileAnswer = ReturnType<SheetFiles['read']>;
 
 /** Reads files for the sheet at `sheetPath`; paths are relative to its folder. Links and `..` that lead out of the workspace are refused. */
 export function workspaceFiles(sheetPath: string, workspace: string = workspaceOf(sheetPath)): SheetFiles {
