@@ -14,7 +14,10 @@ export interface Line {
   readonly ending: string;
 }
 
-/** The lines of `text`; only those of the statements in `sound` are changed, and blanks on empty lines dropped. */
+/**
+ * The lines of `text`; only those of the statements in `sound` are changed, and blanks on empty lines dropped (but for those that keep
+ * a CR and an LF apart).
+ */
 export function formatLines(text: string, parsed: Parsed, sound: readonly Statement[]): Line[] {
   const roles = rolesOf(sound);
   const clauseStarts = new Set(parsed.clauseStarts);
@@ -29,7 +32,8 @@ export function formatLines(text: string, parsed: Parsed, sound: readonly Statem
     const kept = text.slice(start, end);
     const tokens = parsed.tokens.slice(first, token);
     if (tokens.length === 0 || !(statement < sound.length && sound[statement]!.at.start < end)) {
-      lines.push({ head: /\S/.test(kept) ? kept : '', clauses: '', comment: '', ending });
+      const fuses = lines.at(-1)?.ending === '\r' && ending === '\n';
+      lines.push({ head: /\S/.test(kept) || fuses ? kept : '', clauses: '', comment: '', ending });
       continue;
     }
     const indent = text.slice(start, tokens[0]!.at.start);

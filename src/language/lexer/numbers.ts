@@ -77,14 +77,17 @@ function takeCommas(scan: Scan, number: string, commas: string): boolean {
 
 /** Digits behind a blank or `_`: where they end, and the joined number if there is one; null where the number has no gap. */
 function withGaps(text: string, number: string, end: number): { end: number; joined: string | null } | null {
-  let joined: string | null = number;
+  const groups = [number];
   let at = end;
   for (let gap = matchAt(GAP, text, at); gap !== null; gap = matchAt(GAP, text, at)) {
     const from = at + gap.length;
     if (looksLikeDate(text, from) || (gap !== '_' && beginsReciprocal(text, from))) break;
     const group = matchAt(NUMBER, text, from)!;
-    joined = joined === null || (/[.eE]/.test(joined) && /[.eE]/.test(group)) ? null : joined + group;
+    groups.push(group);
     at = from + group.length;
   }
-  return at === end ? null : { end: at, joined };
+  if (at === end) return null;
+  const fractions = groups.findIndex((group) => /[.eE]/.test(group));
+  const whole = fractions === -1 || groups.slice(fractions + 1).every((group) => /^\d+$/.test(group));
+  return { end: at, joined: whole ? groups.join('') : null };
 }

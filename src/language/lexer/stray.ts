@@ -31,13 +31,14 @@ function isStray(text: string, at: number, c: string): boolean {
 export function readStray(scan: Scan): boolean {
   const { text, at: start } = scan;
   let c = characterAt(text, start);
-  const kind = kindOf(c);
+  const kinds = new Set<Kind>();
   let end = start;
   do {
+    kinds.add(kindOf(c));
     end += c.length;
     c = characterAt(text, end);
-  } while (c !== '' && isStray(text, end, c) && kindOf(c) === kind);
-  report(scan, kind, start, end);
+  } while (c !== '' && isStray(text, end, c));
+  report(scan, kinds.size === 1 ? [...kinds][0]! : 'other', start, end);
   take(scan, end, { kind: 'error' });
   return true;
 }

@@ -1,7 +1,7 @@
 // Texts: between plain quotation marks, on one line, with the escapes \" and \\ (L14).
 import { span } from '../../text/span.ts';
 import { lexingProblem } from '../problems/lexing.ts';
-import { lineEndFrom, reportBidiControls } from './blanks.ts';
+import { reportBidiControls } from './blanks.ts';
 import { characterAt, isLineEnd, isNamePart } from './characters.ts';
 import { type Scan, take } from './scan.ts';
 
@@ -43,10 +43,9 @@ function visible(escaped: string): number {
 export function readMisquotedText(scan: Scan): boolean {
   const { text, at: start } = scan;
   if (!isOtherQuote(text[start]) || isPrime(text, start)) return false;
-  const lineEnd = lineEndFrom(text, start);
   let end = start + 1;
-  while (end < lineEnd && !isOtherQuote(text[end])) end++;
-  if (end === lineEnd) return false;
+  while (end < text.length && !isOtherQuote(text[end]) && !isLineEnd(text[end])) end++;
+  if (!isOtherQuote(text[end])) return false;
   const value = text.slice(start + 1, end);
   const plain = `"${value.replace(/["\\]/g, '\\$&')}"`;
   scan.problems.push(lexingProblem('wrong-quotes', span(start, end + 1), { text: plain }));

@@ -24,7 +24,7 @@ export function readWord(scan: Scan): boolean {
   const mixed = plain === spelling ? mixedScripts(written.normalize('NFC')) : null;
   if (mixed !== null) scan.problems.push(lexingProblem('mixed-scripts', at, { name: written, ...mixed }));
   const last = scan.tokens.at(-1);
-  const column = last?.kind === 'punctuation' && last.mark === '.';
+  const column = !scan.first && last?.kind === 'punctuation' && last.mark === '.';
   if (!column && plain === 'pi') return takePi(scan, end);
   if (!column && isReserved(plain)) take(scan, end, { kind: 'word', word: plain });
   else take(scan, end, { kind: 'name', name: plain });
