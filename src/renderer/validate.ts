@@ -35,7 +35,8 @@ const problem = z.object({
 });
 const shown = z.object({ text, plusMinus: words, coverage: words, remark: words });
 const source = z.object({ kind: text, text });
-const link = z.object({ name: text, symbol: z.nullable(node), value: words });
+const label = { text, symbol: z.nullable(node), target: words };
+const link = z.object({ ...label, value: words });
 const local = z.object({ symbol: node, parts, putIn: z.nullable(parts) });
 const formula = z.object({ written: text, parts, call: z.nullable(parts), putIn: z.nullable(parts), where: list(local) });
 
@@ -58,7 +59,7 @@ const choice = z.object({
   ties: number,
   undecided: words,
 });
-const budget = z.object({ input: text, symbol: node, contribution: text, share: text, part: number });
+const budget = z.object({ input: z.object(label), contribution: text, share: text, part: number });
 const entry = z.object({
   ...base,
   kind: z.literal('entry'),
@@ -141,6 +142,7 @@ const instrument = z.object({
   name: text,
   symbol: node,
   bounds: z.nullable(parts),
+  limits: words,
   serial: words,
   calibrated: words,
   due: words,

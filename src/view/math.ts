@@ -108,7 +108,7 @@ function name(spelled: string, scope: Scope, exponent: ViewNode | null): Typeset
   const put = meaning === null ? null : meaning.kind === 'value' ? shownPiece(meaning.shown) : typeset(meaning.expression, meaning.scope);
   if (put !== null) return exponent === null ? put : raised(put, exponent);
   if (spelled === 'absolute_zero') return piece([words('absolute zero')], LEVEL.atom);
-  return piece([symbol(spelled, exponent)], LEVEL.atom, isSingleLetter(spelled) ? 'letter' : 'word');
+  return piece([symbol(spelled, exponent)], exponent === null ? LEVEL.atom : LEVEL.power, isSingleLetter(spelled) ? 'letter' : 'word');
 }
 
 function member(e: ast.Member, scope: Scope, exponent: ViewNode | null): Typeset {
@@ -119,7 +119,10 @@ function member(e: ast.Member, scope: Scope, exponent: ViewNode | null): Typeset
     e.of.kind === 'name' && !isSingleLetter(e.of.name)
       ? [functionName(e.of.name)]
       : nodesOf(bound(typeset(e.of, hideValue(scope)), LEVEL.atom));
-  return piece([...of, element('mo', { lspace: '0', rspace: '0' }, '.'), symbol(e.column.name, exponent)], LEVEL.atom);
+  return piece(
+    [...of, element('mo', { lspace: '0', rspace: '0' }, '.'), symbol(e.column.name, exponent)],
+    exponent === null ? LEVEL.atom : LEVEL.power,
+  );
 }
 
 // `K.I_AC3` must not become `K5.I_AC3`: of a row only the column is put in.

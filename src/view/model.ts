@@ -33,11 +33,18 @@ export interface SourceView {
   readonly text: string;
 }
 
-/** A name with its value: what a result depends on, or what uses it. */
-export interface LinkView {
-  readonly name: string;
-  /** Null where it is no name but a statement without one, such as `shall I_n <= I_AC3`. */
+/** What something is called by in the sheet. */
+export interface LabelView {
+  /** `I_n`, `motors.P_n`, `xs[3]`, `gain of DMM_7`, or a statement without a name, such as `shall I_n <= I_AC3`. */
+  readonly text: string;
+  /** Null for a statement without a name. */
   readonly symbol: ViewNode | null;
+  /** The name whose row it leads to; null where this sheet has none, such as for what a used sheet defines. */
+  readonly target: string | null;
+}
+
+/** What a result depends on, or what uses it, with its value. */
+export interface LinkView extends LabelView {
   readonly value: string | null;
 }
 
@@ -75,8 +82,7 @@ export interface LocalView {
 
 /** An input's share in the uncertainty of a result. */
 export interface BudgetView {
-  readonly input: string;
-  readonly symbol: ViewNode;
+  readonly input: LabelView;
   /** |∂result/∂input|·u(input), in the result's unit. */
   readonly contribution: string;
   /** Its part of u_c² in percent. */
@@ -217,6 +223,8 @@ export interface InstrumentRow extends RowBase {
   readonly name: string;
   readonly symbol: ViewNode;
   readonly bounds: FormulaParts | null;
+  /** The same in the notation: `± (1.5 % + 0.5 mV)`. */
+  readonly limits: string | null;
   readonly serial: string | null;
   readonly calibrated: string | null;
   readonly due: string | null;

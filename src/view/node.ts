@@ -4,8 +4,8 @@
 // biome-ignore format: word lists
 export const TAGS = {
   html: [
-    'a', 'abbr', 'b', 'br', 'caption', 'code', 'col', 'colgroup', 'dd', 'details', 'div', 'dl', 'dt', 'em', 'figcaption', 'figure',
-    'footer', 'h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'header', 'i', 'li', 'main', 'nav', 'ol', 'p', 'section', 'span', 'strong', 'sub',
+    'a', 'abbr', 'b', 'br', 'caption', 'code', 'col', 'colgroup', 'dd', 'del', 'details', 'div', 'dl', 'dt', 'em', 'figcaption', 'figure',
+    'footer', 'h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'header', 'i', 'ins', 'li', 'main', 'nav', 'ol', 'p', 'section', 'span', 'strong', 'sub',
     'summary', 'sup', 'table', 'tbody', 'td', 'th', 'thead', 'time', 'tr', 'ul', 'wbr',
   ],
   math: [

@@ -1,6 +1,5 @@
 // A row in one plain sentence: for copying, for screen readers, for places that show text alone.
 import type { CellView, ProblemView, RequirementRow, RowView, SidesView, ValueView } from './model.ts';
-import { textOf } from './node.ts';
 
 /** The rows of a cell, a sentence a line. */
 export function sentences(view: CellView): string {
@@ -31,7 +30,7 @@ function statement(row: RowView): string {
         ? `tabulation ${missingText(row)}`
         : `tabulation of ${row.heads.map((h) => h.title).join(', ')}: ${row.cells.length} rows`;
     case 'instrument':
-      return `instrument ${row.name}${row.bounds ? ` ${row.bounds.map(textOf).join('')}` : ''}${row.serial ? `, serial ${row.serial}` : ''}${row.due ? `, due ${row.due}` : ''}`;
+      return `instrument ${row.name}${row.limits ? ` ${row.limits}` : ''}${row.serial ? `, serial ${row.serial}` : ''}${row.due ? `, due ${row.due}` : ''}`;
     case 'action':
       return `action: ${row.text}${row.by ? `, by ${row.by}` : ''}${row.due ? `, due ${row.due}` : ''}`;
     case 'use':

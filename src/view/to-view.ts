@@ -2,6 +2,7 @@
 import type { FunctionDefinition } from '../language/ast.ts';
 import type { CellResult, SheetResult, StatementResult } from '../run/result.ts';
 import { lineMap } from '../text/lines.ts';
+import type { FormulaContext } from './math/formula.ts';
 import type { Scope } from './math/scope.ts';
 import type { Functions } from './math/unfold.ts';
 import type { CellView, RowView, SheetView } from './model.ts';
@@ -20,14 +21,14 @@ export interface ViewOptions {
 
 /** The view of a sheet's cells, in the order of the sheet. */
 export function toView(result: SheetResult, options: ViewOptions = {}): SheetView {
-  const functions = functionsOf(result);
-  const values = valuesOf(result);
+  const formula = { functions: functionsOf(result), values: valuesOf(result) };
+  const names = namesOf(result);
   const cells = result.cells.filter((cell) => options.cells?.has(cell.cell) ?? true);
-  return { cells: cells.map((cell) => cellView(cell, result, functions, values)) };
+  return { cells: cells.map((cell) => cellView(cell, result, formula, names)) };
 }
 
-function cellView(cell: CellResult, result: SheetResult, functions: Functions, values: Scope): CellView {
-  const context: RowContext = { result, cell, lines: lineMap(cell.code), formula: { values, functions } };
+function cellView(cell: CellResult, result: SheetResult, formula: FormulaContext, names: ReadonlySet<string>): CellView {
+  const context: RowContext = { result, cell, lines: lineMap(cell.code), formula, names };
   const told = new Set(cell.statements.flatMap((s) => s.problems));
   return {
     cell: cell.cell,
@@ -78,6 +79,11 @@ export function functionsOf(result: SheetResult): Functions {
   const own = new Set<FunctionDefinition>();
   for (const cell of result.cells) for (const of of cell.statements) if (of.kind === 'function') own.add(of.statement);
   return { byName: result.functions, own };
+}
+
+function namesOf(result: SheetResult): ReadonlySet<string> {
+  const statements = result.cells.flatMap((cell) => cell.statements);
+  return new Set(statements.flatMap((s) => ('name' in s ? [s.name] : s.kind === 'column' ? [`${s.table}.${s.column}`] : [])));
 }
 
 /** Names stand for the values that a run gave them, columns of a chosen row for its cells. */

@@ -1,5 +1,5 @@
 // Register of uncertainty budgets: for every uncertain result, what each input contributes, largest first.
-import { link } from '../../view/ledger/parts.ts';
+import { label, link } from '../../view/ledger/parts.ts';
 import { element } from '../../view/node.ts';
 import { valueText } from '../../view/sentence.ts';
 import { type Register, rowsOf, table } from './register.ts';
@@ -14,7 +14,7 @@ export const budgets: Register = {
     const lines = rowsOf(view).flatMap(({ row }) => {
       if (row.kind !== 'entry' || row.budget.length === 0 || row.value === null) return [];
       const result = [link(row.name, row.symbol), element('div', {}, valueText(row.value))];
-      const shown = row.budget.slice(0, MOST).map((b) => element('div', {}, link(b.input, b.symbol), ` ${b.contribution}, ${b.share}`));
+      const shown = row.budget.slice(0, MOST).map((b) => element('div', {}, label(b.input), ` ${b.contribution}, ${b.share}`));
       const more = row.budget.length - shown.length;
       return [[result, [...shown, more > 0 && element('div', {}, `and ${more} more`)]]];
     });

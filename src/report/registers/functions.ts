@@ -47,6 +47,6 @@ export function usedFunctions(result: SheetResult): readonly FunctionDefinition[
       });
     }
   };
-  for (const cell of result.cells) for (const { statement } of cell.statements) visit(statement);
+  for (const cell of result.cells) for (const { statement } of cell.statements) if (statement.kind !== 'function') visit(statement);
   return [...found];
 }

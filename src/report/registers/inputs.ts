@@ -40,7 +40,7 @@ export const instruments: Register = {
     const readings = inputsOf({ view }).filter((row) => row.reading !== null);
     const lines = rowsOf(view).flatMap(({ row }) => {
       if (row.kind !== 'instrument') return [];
-      const taken = readings.filter((r) => r.reads.some((l) => l.name === row.name) || r.reading?.startsWith(`read with ${row.name}`));
+      const taken = readings.filter((r) => r.reads.some((l) => l.target === row.name) || r.reading?.startsWith(`read with ${row.name}`));
       const dates: Child[] = [
         row.calibrated && element('div', {}, `calibrated ${row.calibrated}`),
         row.due && element('div', {}, `due ${row.due}`),

@@ -7,6 +7,7 @@ import {
   formula,
   formulaCell,
   head,
+  label,
   link,
   links,
   MISSING,
@@ -70,7 +71,7 @@ function budget(of: readonly BudgetView[]): Child {
     element(
       'tr',
       {},
-      element('th', { scope: 'row' }, link(line.input, line.symbol)),
+      element('th', { scope: 'row' }, label(line.input)),
       element('td', {}, line.contribution),
       element('td', {}, share(line.part), ' ', line.share),
     ),

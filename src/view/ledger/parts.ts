@@ -2,7 +2,7 @@
 
 import { problemMark } from '../mark.ts';
 import { widthOf } from '../math/width.ts';
-import type { FormulaParts, FormulaView, LinkView, ProblemView, RowView, SourceView, ValueView } from '../model.ts';
+import type { FormulaParts, FormulaView, LabelView, LinkView, ProblemView, RowView, SourceView, ValueView } from '../model.ts';
 import { type Child, type ElementNode, element, textOf, type ViewNode } from '../node.ts';
 
 /** How many columns the ledger has: quantity, formula, values put in, result, source. */
@@ -80,14 +80,20 @@ export function anchor(name: string): string {
   return `entry-${name}`;
 }
 
+/** What something is called by: a link where its row is, its symbol or words where there is none. */
+export function label({ text, symbol, target }: LabelView): ViewNode {
+  if (symbol === null) return text;
+  return target === null ? inMath(symbol) : link(target, symbol);
+}
+
 /** A list of names with their values under a heading; nothing where there are none. */
 export function links(heading: string, of: readonly LinkView[]): Child {
   if (of.length === 0) return null;
   const items = of.map((l) =>
     element(
       'li',
-      {},
-      l.symbol === null ? l.name : link(l.name, l.symbol),
+      { class: l.symbol === null ? 'aw-statement' : null },
+      label(l),
       l.value && element('span', { class: 'aw-figure' }, ` ${l.value}`),
     ),
   );

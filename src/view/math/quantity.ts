@@ -5,7 +5,7 @@ import { numberText as digits, coverageText as factorText } from '../../units/nu
 import { differenceFromSI } from '../../units/quantity.ts';
 import type { Unit } from '../../units/unit.ts';
 import { element, type ViewNode } from '../node.ts';
-import { grouped, words } from './typeset.ts';
+import { grouped, infix, words } from './typeset.ts';
 
 /** A unit's spelling for reading: letters of the notation that stand for signs become the signs. All of them can be typed as well. */
 export function unitText(unit: Unit | null): string {
@@ -77,7 +77,7 @@ const SPACE = element('mspace', { width: '0.22em' });
 function powerOfTen(mantissa: string, exponent: string): ViewNode[] {
   const sign = exponent.startsWith('-') ? [element('mo', { form: 'prefix' }, '−')] : [];
   const power = element('msup', {}, element('mn', {}, '10'), grouped([...sign, element('mn', {}, exponent.replace('-', ''))]));
-  return mantissa === '1' ? [power] : [element('mn', {}, mantissa), element('mo', {}, '·'), power];
+  return mantissa === '1' ? [power] : [element('mn', {}, mantissa), infix('·'), power];
 }
 
 /** A unit, upright; powers that have no superscript character are raised. */

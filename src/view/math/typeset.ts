@@ -52,7 +52,7 @@ export function whole(typeset: Typeset): Typeset {
   return { ...typeset, parts: [parts.flat()] };
 }
 
-const SHORT = 24;
+const SHORT = 20;
 
 /** The parts of a piece with nodes before the first. */
 export function led(nodes: readonly ViewNode[], parts: Typeset['parts']): Typeset['parts'] {

@@ -3,7 +3,7 @@ import type * as ast from '../../language/ast.ts';
 import { element, type ViewNode } from '../node.ts';
 import { hiding, type Scope, type Setter } from './scope.ts';
 import { symbol } from './symbol.ts';
-import { LEVEL, led, nodesOf, piece, type Typeset, words } from './typeset.ts';
+import { LEVEL, led, nodesOf, piece, type Typeset, whole, words } from './typeset.ts';
 
 export type Worded = ast.If | ast.Choice | ast.LookUp | ast.RootOf;
 
@@ -45,7 +45,7 @@ function from(table: string): readonly ViewNode[] {
 }
 
 function where(condition: ast.Expression | null, scope: Scope, set: Setter): Typeset['parts'] {
-  return condition === null ? [] : led([words(' where ')], set(condition, scope).parts);
+  return condition === null ? [] : led([words(' where ')], whole(set(condition, scope)).parts);
 }
 
 interface Case {
@@ -70,7 +70,7 @@ function casesOf(e: ast.If): Case[] {
 export function caseLines(e: ast.If, scope: Scope, set: Setter): Typeset['parts'][] {
   return casesOf(e).map(({ value, when }) => [
     ...set(value, scope).parts,
-    ...(when === null ? [[words(' otherwise')]] : led([words(' if ')], set(when, scope).parts)),
+    ...(when === null ? [[words(' otherwise')]] : led([words(' if ')], whole(set(when, scope)).parts)),
   ]);
 }
 

@@ -6,8 +6,9 @@ import type { Problem } from '../../text/problem.ts';
 import type { FormulaContext } from '../math/formula.ts';
 import { shownText } from '../math/quantity.ts';
 import { symbol } from '../math/symbol.ts';
+import { grouped, words } from '../math/typeset.ts';
 import { functionName } from '../math.ts';
-import type { LinkView, ProblemView, RowView } from '../model.ts';
+import type { LabelView, LinkView, ProblemView, RowView } from '../model.ts';
 import { element, type ViewNode } from '../node.ts';
 
 export interface RowContext {
@@ -15,6 +16,8 @@ export interface RowContext {
   readonly cell: CellResult;
   readonly lines: LineMap;
   readonly formula: FormulaContext;
+  /** Names that have a row in this sheet; columns as `motors.I_n`. */
+  readonly names: ReadonlySet<string>;
 }
 
 type Base = Pick<RowView, 'key' | 'line' | 'description' | 'source' | 'because' | 'problems' | 'missing' | 'reads'>;
@@ -53,20 +56,26 @@ function lineOf(offset: number, context: RowContext): number {
 /** A name with its value, for lists of what a result depends on. */
 export function linkOf(name: string, context: RowContext): LinkView {
   const value = context.result.entries.get(name)?.value ?? null;
-  return { name, symbol: isName(name, context.result) ? labelSymbol(name) : null, value: value && shownText(value) };
+  return { ...labelOf(name, context), value: value && shownText(value) };
 }
 
-// A name or a column, not what a statement without a name is called by.
-function isName(label: string, { entries, functions }: SheetResult): boolean {
-  return entries.has(label) || functions.has(label) || /^[\p{L}\p{N}_]+\.[\p{L}\p{N}_]+$/u.test(label);
+/** What something is called by, and where it leads. */
+export function labelOf(text: string, { names }: RowContext): LabelView {
+  const [, gain = '', name = text, element = ''] = /^(gain of )?([^\s[\]]+)(\[\d+\])?$/.exec(text) ?? [];
+  const target = names.has(name) ? name : null;
+  if (!IS_NAME.test(name) || STATEMENTS.has(text)) return { text, symbol: null, target: null };
+  const parts: ViewNode[] = [...(gain === '' ? [] : [words(gain)]), nameSymbol(name), ...(element === '' ? [] : [words(element)])];
+  return { text, symbol: grouped(parts), target };
 }
 
-/** The symbol of a name, of a column (`motors.I_n`), or of what else is called by a name: `xs[3]`, `gain of DMM_7`, a requirement. */
-export function labelSymbol(label: string): ViewNode {
-  const [first, column, ...more] = label.split('.');
-  if (/^[\p{L}_][\p{L}\p{N}_]*$/u.test(label)) return symbol(label);
-  if (first && column && more.length === 0 && !/[\s[]/.test(label)) return columnSymbol(first, column);
-  return element('mtext', {}, label);
+// What statements without a name are called by.
+const STATEMENTS: ReadonlySet<string> = new Set(['curve', 'tabulation']);
+
+const IS_NAME = /^[\p{L}_][\p{L}\p{N}_]*(\.[\p{L}\p{N}_]+)?$/u;
+
+function nameSymbol(name: string): ViewNode {
+  const [first, column] = name.split('.');
+  return column === undefined ? symbol(name) : columnSymbol(first!, column);
 }
 
 /** `motors.I_n`: the table upright, the column as a symbol. */

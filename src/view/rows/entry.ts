@@ -7,7 +7,7 @@ import { type FormulaContext, formulaOf } from '../math/formula.ts';
 import { shownText, widthText } from '../math/quantity.ts';
 import { symbol } from '../math/symbol.ts';
 import type { BudgetView, ChoiceView, EntryRow, FormulaView } from '../model.ts';
-import { baseOf, labelSymbol, linkOf, type RowContext } from './context.ts';
+import { baseOf, labelOf, linkOf, type RowContext } from './context.ts';
 import { valueView } from './value.ts';
 
 export function entryRow(of: EntryResult, context: RowContext): EntryRow {
@@ -52,8 +52,7 @@ function budget(of: EntryResult, context: RowContext): BudgetView[] {
   if (of.value?.kind !== 'quantity' || of.value.uncertainty === null || of.role === 'input') return [];
   const { unit } = of.value.uncertainty;
   return context.result.budget(of.name).map((line: BudgetLine) => ({
-    input: line.input,
-    symbol: labelSymbol(line.input),
+    input: labelOf(line.input, context),
     contribution: widthText(line.contribution, unit),
     share: line.share >= 0.005 ? `${Math.round(line.share * 100)}\u00A0%` : '<\u00A01\u00A0%',
     part: line.share,

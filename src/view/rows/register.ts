@@ -1,4 +1,5 @@
 // The rows that keep a record rather than a value: instruments, actions, used sheets, and lines that could not be read.
+import { printBounds } from '../../language/print.ts';
 
 import type { ActionResult, InstrumentResult, UnreadableResult, UseResult } from '../../run/result.ts';
 import { dateText } from '../../text/date.ts';
@@ -17,6 +18,7 @@ export function instrumentRow(of: InstrumentResult, context: RowContext): Instru
     name: of.name,
     symbol: symbol(of.name),
     bounds: bounds && boundsParts(bounds),
+    limits: bounds && printBounds(bounds).trim(),
     serial: serial?.value ?? null,
     calibrated: calibrated && dateText(calibrated.days),
     due: due && dateText(due.days),

@@ -1,12 +1,11 @@
 // The row of a requirement: its condition, both sides, the margin in hand and where the value lies against the limit.
-import type { Expression, Requirement } from '../../language/ast.ts';
+import type { Requirement } from '../../language/ast.ts';
 import { print, printRange } from '../../language/print.ts';
 import type { RequirementResult, Sides } from '../../run/result.ts';
 import { dateText } from '../../text/date.ts';
 import { differenceFromSI } from '../../units/quantity.ts';
 import { formulaOf } from '../math/formula.ts';
 import { readableText, shownText } from '../math/quantity.ts';
-import type { Scope } from '../math/scope.ts';
 import { RELATIONS } from '../math.ts';
 import type { GaugeView, RequirementRow, SidesView } from '../model.ts';
 import { baseOf, type RowContext } from './context.ts';
@@ -14,36 +13,18 @@ import { valueView } from './value.ts';
 
 export function requirementRow(of: RequirementResult, context: RowContext): RequirementRow {
   const { statement } = of;
-  const values = knownSides(of, context.formula.values);
   return {
     ...baseOf(of, of.condition, context),
     kind: 'requirement',
     force: of.force,
     status: of.status,
-    condition: formulaOf(statement.condition, statement.clauses.locals, { ...context.formula, values }),
+    condition: formulaOf(statement.condition, statement.clauses.locals, context.formula),
     sides: of.sides && sidesOf(of.sides),
     rows: of.rows.map((r) => ({ label: r.label, status: r.status, sides: r.sides && sidesOf(r.sides) })),
     forEach: statement.forEach && forEach(statement.forEach),
     throughout: throughout(of),
     concession: concession(statement),
   };
-}
-
-// A side that is the column of a row (`K.I_AC3`) has the value that the decision found.
-function knownSides(of: RequirementResult, values: Scope): Scope {
-  const { condition } = of.statement;
-  if (condition.kind !== 'comparison' || condition.operands.length !== 2 || of.sides === null || of.statement.forEach !== null)
-    return values;
-  const [left, right] = condition.operands;
-  return (name, column) => {
-    if (column !== null && isColumn(left!, name, column)) return { kind: 'value', shown: of.sides!.left };
-    if (column !== null && isColumn(right!, name, column)) return { kind: 'value', shown: of.sides!.right };
-    return values(name, column);
-  };
-}
-
-function isColumn(e: Expression, name: string, column: string): boolean {
-  return e.kind === 'member' && e.of.kind === 'name' && e.of.name === name && e.column.name === column;
 }
 
 function sidesOf(sides: Sides): SidesView {

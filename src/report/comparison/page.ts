@@ -1,0 +1,112 @@
+// Comparisons as one self-contained HTML page, without network and without script.
+import type { ComparedSheet, Comparisons } from '../../review/comparisons.ts';
+import { type ElementNode, element, escapeText, toHtml, type ViewNode } from '../../view/node.ts';
+import { STYLE } from '../../view/style.ts';
+import { PAGE_STYLE } from '../page/style.ts';
+import { headline, sheetLine } from './headline.ts';
+import { type Cell, type Row, type Section, sectionsOf } from './sections.ts';
+
+/** What the page may load and run: nothing but its own style. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+
+const COMPARISON_STYLE = `
+.aw-compared del { color: var(--aw-fails); text-decoration: line-through; }
+.aw-compared ins { color: var(--aw-holds); text-decoration: underline; text-underline-offset: 2px; }
+.aw-compared summary { cursor: pointer; padding: 6px 0; font-weight: 600; }
+.aw-compared td { overflow-wrap: anywhere; }
+.aw-compared .aw-lines { white-space: nowrap; color: var(--aw-quiet); }
+@media print { .aw-compared details > *:not(summary) { display: block; } }
+`;
+
+/** The page; the same comparisons give the same bytes. */
+export function comparisonsPage(comparisons: Comparisons): string {
+  return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escapeText(`What changed: ${comparisons.old} → ${comparisons.new}`)}</title>
+<style>${STYLE}${PAGE_STYLE}${COMPARISON_STYLE}</style>
+</head>
+<body>
+${toHtml(element('div', { class: 'aw-page' }, comparisonsView(comparisons)))}
+</body>
+</html>
+`;
+}
+
+/** What the page shows, as a tree: an editor can show it as well. A row's `data-key` is `sheet:old line:new line`, the sheet counted from 0. */
+export function comparisonsView({ old, new: now, sheets }: Comparisons): ElementNode {
+  const changed = sheets.filter(({ change }) => change !== 'same');
+  const same = sheets.length - changed.length;
+  return element(
+    'main',
+    { class: 'aw-compared' },
+    element('h1', {}, 'What changed in meaning'),
+    element('p', {}, element('code', {}, old), ' → ', element('code', {}, now)),
+    changed.length === 0 && element('p', {}, 'Nothing: inputs, formulas, results and words are the same.'),
+    sheets.map((sheet, i) => sheet.change !== 'same' && sheetView(sheet, i)),
+    same > 0 && changed.length > 0 && element('p', {}, `${same} more ${same === 1 ? 'sheet' : 'sheets'} without a change in meaning.`),
+  );
+}
+
+function sheetView(sheet: ComparedSheet, number: number): ElementNode {
+  const { comparison, path, oldPath } = sheet;
+  const title = comparison?.new.title ?? sheet.sheet?.title;
+  const heading = element('h2', { id: `sheet-${number}` }, title ? [title, ' ('] : null, element('code', {}, path), title ? ')' : null);
+  const words = comparison === null ? sheetLine(sheet) : headline(comparison).join(' · ') || 'Small changes';
+  return element(
+    'section',
+    { 'aria-labelledby': `sheet-${number}` },
+    heading,
+    oldPath !== null && element('p', {}, 'The file was ', element('code', {}, oldPath), '.'),
+    element('p', { class: 'aw-summary' }, element('strong', {}, words)),
+    comparison !== null && sectionsOf(comparison).map((section) => sectionView(section, number)),
+  );
+}
+
+function sectionView({ title, heads, rows, open }: Section, number: number): ElementNode {
+  const table = element(
+    'div',
+    { class: 'aw-scroll', role: 'region', 'aria-label': title, tabindex: 0 },
+    element(
+      'table',
+      { class: 'aw-register' },
+      element(
+        'thead',
+        {},
+        element(
+          'tr',
+          {},
+          [...heads, 'line'].map((head) => element('th', { scope: 'col' }, head)),
+        ),
+      ),
+      element(
+        'tbody',
+        {},
+        rows.map((row) => rowView(row, heads.length, number)),
+      ),
+    ),
+  );
+  if (!open) return element('details', {}, element('summary', {}, `${title} (${rows.length})`), table);
+  return element('section', {}, element('h3', {}, title), table);
+}
+
+function rowView({ cells, line }: Row, width: number, number: number): ElementNode {
+  const [first = [], ...others] = Array.from({ length: width }, (_, i) => cells[i] ?? []);
+  const lines = line.old === line.new ? `${line.new ?? ''}` : `${line.old ?? '–'} → ${line.new ?? '–'}`;
+  return element(
+    'tr',
+    { 'data-key': `${number}:${line.old ?? ''}:${line.new ?? ''}` },
+    element('th', { scope: 'row' }, cellView(first)),
+    others.map((cell) => element('td', {}, cellView(cell))),
+    element('td', { class: 'aw-lines' }, lines),
+  );
+}
+
+const TAGS = { code: 'code', old: 'del', new: 'ins', strong: 'strong' } as const;
+
+function cellView(cell: Cell): readonly ViewNode[] {
+  return cell.map(({ kind, text }) => (kind === 'plain' ? text : element(TAGS[kind], {}, text)));
+}
