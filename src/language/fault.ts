@@ -15,6 +15,16 @@ export class Fault {
   ) {}
 }
 
+/** An empty cell of a row (from 0). */
+export class AbsentCell extends Fault {
+  constructor(
+    readonly table: string,
+    readonly row: number,
+  ) {
+    super('absent', null);
+  }
+}
+
 /** Throws the fault of a problem. */
 export function raise(problem: Problem): never {
   throw new Fault('error', problem);

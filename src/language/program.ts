@@ -2,9 +2,8 @@
 
 import type { Problem } from '../text/problem.ts';
 import type { Span } from '../text/span.ts';
-import type { Unit } from '../units/unit.ts';
 import type { Statement } from './ast.ts';
-import type { CheckedStatement, Instance } from './checked.ts';
+import type { CheckedStatement, Display, Instance } from './checked.ts';
 import type { Evaluate } from './compiler/frame.ts';
 import type { Type } from './type.ts';
 import type { Input } from './uncertainty/input.ts';
@@ -57,7 +56,8 @@ export interface Item {
 export interface ColumnModel {
   readonly name: string;
   readonly type: Type;
-  readonly unit: Unit | null;
+  /** How its cells are shown: the head's unit; for a computed column that of its statement, once that is checked. */
+  readonly display: Display;
   readonly uncertain: boolean;
   /** Data cells: SI number, text, days, Dual; null absent, undefined unreadable. Null for a computed column. */
   readonly cells: readonly unknown[] | null;

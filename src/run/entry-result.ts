@@ -65,6 +65,7 @@ export function missingOf(item: Item, value: unknown): Missing | null {
   const because = (item.checked?.reads ?? [])
     .filter((read) => read.slot.value instanceof Fault || read.checked?.failed)
     .map((read) => read.label);
+  if (because.length === 0 && value instanceof Fault && value.item !== null && value.item !== item) because.push(value.item.label);
   return because.length === 0 ? { kind: 'error' } : { kind: 'not calculated', because };
 }
 

@@ -20,13 +20,13 @@ export function rowCells(value: unknown, digits: number): readonly RowCell[] {
 
 function formOf(column: ColumnModel) {
   const signature = column.item?.checked?.signature;
-  return signature ? { type: elementOf(signature.type), display: signature.display } : { type: column.type, display: column.unit };
+  return signature ? { type: elementOf(signature.type), display: signature.display } : { type: column.type, display: column.display };
 }
 
 // Undefined: absent, unreadable or not calculated.
 function cellOf({ table, index }: RowValue, column: ColumnModel): unknown {
   try {
-    return cellReader(table, column)(index);
+    return cellReader(table, column, table.at)(index);
   } catch (fault) {
     if (fault instanceof Fault) return undefined;
     throw fault;

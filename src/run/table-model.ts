@@ -19,8 +19,8 @@ function columnModel(module: Module, table: Table, column: TableColumn): ColumnM
     const name = `${table.name}.${column.name}[${row + 1}]`;
     return new Input(name, { module, cell: -1 }, cell.at.start, cell.value, limitsSpread(-halfWidth, halfWidth)).current;
   });
-  const unit = column.type.kind === 'number' && column.type.unit.text !== '' ? column.type.unit : null;
-  return { name: column.name, type: typeOf(column), unit, uncertain, cells, texts: column.cells.map((cell) => cell.text), item: null };
+  const display = column.type.kind === 'number' && column.type.unit.text !== '' ? column.type.unit : null;
+  return { name: column.name, type: typeOf(column), display, uncertain, cells, texts: column.cells.map((cell) => cell.text), item: null };
 }
 
 function typeOf(column: TableColumn): Type {
@@ -38,7 +38,7 @@ function typeOf(column: TableColumn): Type {
 export function addColumns(table: TableModel, computed: ReadonlyMap<string, Item>): TableModel {
   const columns = new Map(table.columns);
   for (const [name, item] of computed) {
-    if (!columns.has(name)) columns.set(name, { name, type: UNKNOWN, unit: null, uncertain: false, cells: null, texts: null, item });
+    if (!columns.has(name)) columns.set(name, { name, type: UNKNOWN, display: null, uncertain: false, cells: null, texts: null, item });
   }
   return { ...table, columns };
 }

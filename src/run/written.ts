@@ -40,13 +40,15 @@ export function writtenNumbers(node: Checked, values: readonly unknown[]): reado
       return plan?.kind === 'value' && sameDisplay(plan.value.display, node.display) ? writtenNumbers(plan.value, values) : [];
     }
     case 'column':
-      return sameDisplay(node.column.unit, node.display) ? (node.column.texts ?? []) : [];
+      return sameDisplay(node.column.display, node.display) ? (node.column.texts ?? []) : [];
     case 'cells': {
-      const { cells, texts, unit } = node.column;
-      if (cells === null || texts === null || !sameDisplay(unit, node.display)) return [];
+      const { cells, texts, display } = node.column;
+      if (cells === null || texts === null || !sameDisplay(display, node.display)) return [];
       const byValue = new Map(cells.map((cell, i) => [cell, texts[i]!]));
       return values.map((value) => byValue.get(value) ?? null);
     }
+    case 'builtin':
+      return values.map((value) => (typeof value === 'number' ? roundedText(node, value) : null));
     default:
       return [];
   }
@@ -63,7 +65,7 @@ function rowOf(row: Checked): number | null {
 }
 
 function cellText(column: ColumnModel, display: Display, value: number, row: number | null): string | null {
-  if (column.texts === null || column.cells === null || !sameDisplay(column.unit, display)) return null;
+  if (column.texts === null || column.cells === null || !sameDisplay(column.display, display)) return null;
   const place = row ?? column.cells.indexOf(value);
   return column.cells[place] === value ? (column.texts[place] ?? null) : null;
 }

@@ -13,7 +13,7 @@ const IN_PRODUCTS = ['W', 'V', 'ohm', 'J', 'N', 'Pa', 'H', 'F', 'S'];
 const ALONE = ['C', 'Wb', 'T'];
 
 /** Products that the trade writes in another way than the shortest one. */
-const FIXED = new Map(['A²·s', 'J/(kg·K)'].map((text) => [unitOf(text).dimension, unitOf(text).parts]));
+const FIXED = new Map(['A²·s', 'J/(kg·K)', 'ohm/s'].map((text) => [unitOf(text).dimension, unitOf(text).parts]));
 
 const TORQUE = unitOf('N·m');
 const VOLTS_PER_HERTZ = unitOf('V/Hz');

@@ -79,7 +79,7 @@ function addTerm(c: Context, node: ast.Sum, left: Checked, term: Term): Quantity
   const at = node.terms.length === 2 ? node.at : (term.operator ?? node.at);
   if (!a.point && !b.point) return meet(c, left, term.operand, { doing, at });
   if (a.zero || b.zero) return meet(c, left, term.operand, { doing, at });
-  if (a.dimension.si !== b.dimension.si) return meet(c, { ...left, type: { ...a, point: b.point } }, term.operand, { doing, at });
+  if (a.dimension.si !== b.dimension.si) return meet(c, left, term.operand, { doing, at });
   if (a.point && b.point) {
     if (term.sign === -1) return quantity(a.dimension);
     const mends = literalDifference(term.operand);
@@ -177,7 +177,8 @@ export function checkProduct(c: Context, node: ast.Product): Checked {
       c.problems.push(typeProblem('wants-number', operand.at, { doing: 'a product takes', found: describeChecked(operand) }));
       lost = true;
     } else if (type.point) {
-      const words = 'a multiple of a point of temperature has no meaning; take a difference, such as `T - 20 degC` or `T - absolute_zero`';
+      const words =
+        'a multiple of a point of temperature has no meaning; take a difference, such as `T - 20 degC` or `T - absolute_zero`; between two points stands `T_1 + 0.7 * (T_2 - T_1)`';
       c.problems.push(typeProblem('point-arithmetic', operand.at, { words, mends: [] }));
       lost = true;
     } else dimension = inverse ? divide(dimension, type.dimension) : multiply(dimension, type.dimension);

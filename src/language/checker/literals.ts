@@ -4,7 +4,7 @@ import type { Span } from '../../text/span.ts';
 import { PLAIN } from '../../units/dimension.ts';
 import { differenceUnit } from '../../units/quantity.ts';
 import type * as ast from '../ast.ts';
-import type { Checked } from '../checked.ts';
+import type { Checked, Display } from '../checked.ts';
 import { typeProblem } from '../problems/types.ts';
 import { DATE, disagreement, listOf, type QuantityType, quantity, TEXT, typeOfUnit, YESNO } from '../type.ts';
 import { Input, limitsSpread, type Spread } from '../uncertainty/input.ts';
@@ -159,7 +159,7 @@ function partWidth(
     ]);
   }
   if (disagreement(found.dimension, type.dimension) !== null) {
-    return mended(c, part, `the half-width is in ${describe(found, part.unit)}, the value in ${describe(type, unit)}`, []);
+    return mended(c, part, `the half-width is ${inWords(found, part.unit)}, the value ${inWords(type, unit)}`, []);
   }
   return Math.abs(part.value);
 }
@@ -168,13 +168,18 @@ function withinSpread(c: Context, bounds: ast.Within, value: number, type: Quant
   for (const end of [bounds.from, bounds.to]) {
     const found = typeOfUnit(end.unit);
     if (found.point !== type.point || disagreement(found.dimension, type.dimension) !== null) {
-      return mended(c, end, `this limit is in ${describe(found, end.unit)}, the value in ${describe(type)}`, []) as null;
+      return mended(c, end, `this limit is ${inWords(found, end.unit)}, the value ${inWords(type)}`, []) as null;
     }
   }
   const low = bounds.from.value - value;
   const high = bounds.to.value - value;
   if (low > 0 || high < 0 || low > high) return problem(c, bounds.at, 'the limits hold the value between them, the lower one first');
   return limitsSpread(low, high);
+}
+
+/** `in V`, `a plain number`, `a temperature in degC`. */
+function inWords(type: QuantityType, display?: Display): string {
+  return type.point || type.dimension === PLAIN ? describe(type, display) : `in ${describe(type, display)}`;
 }
 
 function isRelative(unit: ast.QuantityLiteral['unit']): boolean {

@@ -64,7 +64,7 @@ export function checkMember(c: Context, node: ast.Member): Checked {
   }
   const column = columnOf(c, element.table, node.column);
   if (column === null) return unknown(node.at);
-  const base = { at: node.at, display: column.unit, table: element.table, column } as const;
+  const base = { at: node.at, display: column.display, table: element.table, column } as const;
   if (type.is === 'table') return { ...base, kind: 'column', type: listOf(column.type), uncertain: column.uncertain };
   if (type.is === 'row') return { ...base, kind: 'cell', type: column.type, uncertain: column.uncertain || of.uncertain, row: of };
   return { ...base, kind: 'cells', type: listOf(column.type), uncertain: column.uncertain || of.uncertain, rows: of };
@@ -102,7 +102,7 @@ export function resolveColumn(c: Context, column: ColumnModel): ColumnModel | nu
   if (signature === null) return null;
   const type = signature.type.is === 'list' ? signature.type.of : UNKNOWN;
   if (type.is === 'unknown') return null;
-  return { ...column, type, unit: signature.display === 'auto' ? null : signature.display, uncertain: signature.uncertain };
+  return { ...column, type, display: signature.display, uncertain: signature.uncertain };
 }
 
 /** The signature of an item, noted as read; null while it is unknown. */
@@ -150,7 +150,7 @@ function cellOfRow(row: RowScope, name: string, at: Span, c: Context): Checked {
     kind: 'cell',
     at,
     type: column.type,
-    display: column.unit,
+    display: column.display,
     uncertain: column.uncertain,
     row: rowValue(row, at),
     table: row.table,

@@ -3,7 +3,7 @@ import type { Mend } from '../../text/problem.ts';
 import type * as ast from '../ast.ts';
 import type { Checked } from '../checked.ts';
 import { typeProblem } from '../problems/types.ts';
-import { disagreement, type QuantityType, type Type } from '../type.ts';
+import { disagreement, elementOf, type QuantityType, type Type } from '../type.ts';
 import { turnMends } from './agreement.ts';
 import type { Context } from './context.ts';
 import { displayOfMark, typeOfMark } from './declared.ts';
@@ -24,9 +24,9 @@ interface Target {
 /** What the body sees of an argument; null where it does not fit (reported). */
 export function passes(c: Context, arg: Checked, mark: ast.TypeMark | null, target: Target): Passed | null {
   if (mark?.kind === 'list') {
-    if (arg.type.is !== 'list') return refuse(c, arg, `a list of ${wordsOf(mark.of)}`, target);
+    if (arg.type.is !== 'list') return refuse(c, arg, wordsOf(mark), target);
     if (mark.of.kind === 'any') return { type: arg.type, mapped: false };
-    const type = element(c, arg, arg.type.of, mark.of, target);
+    const type = element(c, arg, arg.type.of, mark, target);
     return type === null ? null : { type: { is: 'list', of: type }, mapped: false };
   }
   if (mark?.kind === 'any') {
@@ -42,8 +42,9 @@ function withoutZero(type: Type): Type {
   return type.is === 'quantity' && type.zero ? { ...type, zero: false } : type;
 }
 
+/** The type of one element that the parameter takes; null where the found one does not fit (reported). */
 function element(c: Context, arg: Checked, found: Type, mark: ast.TypeMark | null, target: Target): Type | null {
-  const wanted = typeOfMark(mark);
+  const wanted = elementOf(typeOfMark(mark));
   if (found.is === 'unknown') return null;
   if (wanted.is !== 'quantity') return wanted.is === found.is ? wanted : refuse(c, arg, wordsOf(mark), target);
   if (found.is !== 'quantity') return refuse(c, arg, wordsOf(mark), target);
@@ -73,5 +74,6 @@ function refuse(c: Context, arg: Checked, wanted: string, target: Target, found?
 }
 
 function wordsOf(mark: ast.TypeMark | null): string {
+  if (mark?.kind === 'list' && mark.of.kind === 'any') return 'a list';
   return describe(typeOfMark(mark), displayOfMark(mark));
 }

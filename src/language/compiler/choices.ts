@@ -5,7 +5,7 @@ import { displayUnit } from '../../units/display-unit.ts';
 import { numberText } from '../../units/number-text.ts';
 import { differenceFromSI, differenceUnit, fromSI } from '../../units/quantity.ts';
 import type { CheckedChoice, CheckedLookUp, RowCondition } from '../checked.ts';
-import { Fault, raise } from '../fault.ts';
+import { AbsentCell, Fault, raise } from '../fault.ts';
 import { valueProblem } from '../problems/values.ts';
 import type { ColumnModel, TableModel } from '../program.ts';
 import { elementOf } from '../type.ts';
@@ -42,21 +42,16 @@ function compileCondition(k: Compiler, where: RowCondition): CompiledCondition {
   };
 }
 
-/** The number of the part that rules the row out, -1 where none does. An empty cell rules out (T8). */
-function ruledOutBy(condition: CompiledCondition, row: number, f: Frame): number {
+/** The number of the part that rules the row out, -1 where none does. An empty cell of the row rules it out (T8). */
+function ruledOutBy(condition: CompiledCondition, table: TableModel, row: number, f: Frame): number {
   f.locals[condition.row] = row;
-  for (let p = 0; p < condition.parts.length; p++) {
-    if (!holdsOrAbsent(condition.parts[p]!.holds, f)) return p;
-  }
-  return -1;
-}
-
-function holdsOrAbsent(holds: Evaluate<boolean>, f: Frame): boolean {
   const before = f.run.notes.length;
+  let p = 0;
   try {
-    return holds(f);
+    while (p < condition.parts.length && condition.parts[p]!.holds(f)) p++;
+    return p === condition.parts.length ? -1 : p;
   } catch (fault) {
-    if (fault instanceof Fault && fault.reason === 'absent') return false;
+    if (fault instanceof AbsentCell && fault.table === table.name && fault.row === row) return p;
     throw fault;
   } finally {
     f.run.notes.length = before;
@@ -69,7 +64,7 @@ function fitting(condition: CompiledCondition, table: TableModel, f: Frame): { r
   const counts = condition.parts.map(() => 0);
   let last = 0;
   for (let row = 0; row < table.rowCount; row++) {
-    const part = ruledOutBy(condition, row, f);
+    const part = ruledOutBy(condition, table, row, f);
     if (part === -1) rows.push(row);
     else {
       counts[part] = counts[part]! + 1;
@@ -225,7 +220,7 @@ function present(cell: Evaluate, f: Frame, node: CheckedLookUp): unknown {
 
 /** The next values below and above of a number, the known texts of a text. */
 function neighboursOf(table: TableModel, column: ColumnModel, sought: unknown): string {
-  const read = cellReader(table, column);
+  const read = cellReader(table, column, table.at);
   const values: unknown[] = [];
   for (let row = 0; row < table.rowCount; row++) {
     try {
@@ -251,6 +246,9 @@ function neighboursOf(table: TableModel, column: ColumnModel, sought: unknown): 
 function shownCell(column: ColumnModel, value: unknown): string {
   if (typeof value === 'string') return `"${value}"`;
   if (column.type.is === 'date') return dateText(value as number);
-  const number = Number(fromSI(best(value as Uncertain), column.unit).toPrecision(10));
-  return column.unit === null ? `${number}` : `${number} ${column.unit.text}`;
+  const si = best(value as Uncertain);
+  const { type, display } = column;
+  const unit = display === 'auto' && type.is === 'quantity' ? displayUnit(type.dimension, type.power, type.point, si) : display;
+  if (unit === null || unit === 'auto') return `${Number(si.toPrecision(10))}`;
+  return `${Number(fromSI(si, unit).toPrecision(10))} ${unit.text}`.trimEnd();
 }

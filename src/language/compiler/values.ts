@@ -1,7 +1,8 @@
 // Names, cells, columns, lists and literals: reading what is already there.
+import type { Span } from '../../text/span.ts';
 import type * as checked from '../checked.ts';
 import { spreadOfReadings } from '../checker/literals.ts';
-import { Fault, raise } from '../fault.ts';
+import { AbsentCell, Fault, raise } from '../fault.ts';
 import { typeProblem } from '../problems/types.ts';
 import { valueProblem } from '../problems/values.ts';
 import type { ColumnModel, Item, TableModel } from '../program.ts';
@@ -124,66 +125,66 @@ export function compileTable(node: checked.CheckedTable): Evaluate {
 
 /** A whole column; a cell without value is an error there (T8). */
 export function compileColumn(node: checked.CheckedColumn): Evaluate {
-  const { table, column } = node;
-  const read = cellReader(table, column);
+  const { table, column, at } = node;
   if (column.item === null && !column.uncertain && column.cells!.every((cell) => cell !== null && cell !== undefined)) {
     const { cells } = column;
     return () => cells;
   }
-  return () => Array.from({ length: table.rowCount }, (_, row) => notAbsent(() => read(row), table, column, row));
+  const read = presentCellReader(table, column, at);
+  return () => Array.from({ length: table.rowCount }, (_, row) => read(row));
 }
 
 /** The cell of a row. In the `where` of its own table an empty one rules the row out; elsewhere it is an error (T8). */
 export function compileCell(k: Compiler, node: checked.CheckedCell): Evaluate {
-  const { table, column } = node;
-  const read = cellReader(table, column);
+  const { table, column, at } = node;
   if (node.row.kind === 'local' && !k.lets.has(node.row.index)) {
     const { index } = node.row;
+    const read = cellReader(table, column, at);
     return (f) => {
       const row = f.locals[index];
       return read(typeof row === 'number' ? row : (row as RowValue).index);
     };
   }
+  const read = presentCellReader(table, column, at);
   const row = k.compile(node.row);
-  return (f) => {
-    const { index } = row(f) as RowValue;
-    return notAbsent(() => read(index), table, column, index);
-  };
+  return (f) => read((row(f) as RowValue).index);
 }
 
 export function compileCells(k: Compiler, node: checked.CheckedCells): Evaluate {
   const rows = k.compile(node.rows);
-  const read = cellReader(node.table, node.column);
-  return (f) => (rows(f) as readonly RowValue[]).map((row) => notAbsent(() => read(row.index), node.table, node.column, row.index));
+  const read = presentCellReader(node.table, node.column, node.at);
+  return (f) => (rows(f) as readonly RowValue[]).map((row) => read(row.index));
 }
 
 /** Reads one cell: data as they are, computed ones from their statement's slot. Throws a Fault for a cell without value. */
-export function cellReader(table: TableModel, column: ColumnModel): (row: number) => unknown {
+export function cellReader(table: TableModel, column: ColumnModel, at: Span): (row: number) => unknown {
   const { cells, item } = column;
   if (item !== null) {
     return (row) => {
       const { value } = item.slot;
       if (!Array.isArray(value)) throw new Fault('not calculated', null, item);
       const cell: unknown = value[row];
-      if (cell instanceof Fault) throw cell.reason === 'absent' ? cell : new Fault('not calculated', null, item);
+      if (cell instanceof Fault) throw cell.reason === 'absent' ? new AbsentCell(table.name, row) : new Fault('not calculated', null, item);
       return cell;
     };
   }
   return (row) => {
     const cell = cells![row];
-    if (cell === null) throw new Fault('absent', null);
-    if (cell === undefined)
-      raise(valueProblem('unreadable-cell', { start: 0, end: 0 }, { table: table.name, column: column.name, row: row + 1 }));
+    if (cell === null) throw new AbsentCell(table.name, row);
+    if (cell === undefined) raise(valueProblem('unreadable-cell', at, { table: table.name, column: column.name, row: row + 1 }));
     return cell instanceof Dual ? cell.inputs[0]!.current : cell;
   };
 }
 
-/** An absent cell as an error that names its place. */
-function notAbsent(read: () => unknown, table: TableModel, column: ColumnModel, row: number): unknown {
-  try {
-    return read();
-  } catch (fault) {
-    if (!(fault instanceof Fault) || fault.reason !== 'absent') throw fault;
-    return raise(valueProblem('empty-cell', { start: 0, end: 0 }, { table: table.name, column: column.name, row: row + 1 }));
-  }
+/** The same where an absent cell is an error that names its place. */
+function presentCellReader(table: TableModel, column: ColumnModel, at: Span): (row: number) => unknown {
+  const read = cellReader(table, column, at);
+  return (row) => {
+    try {
+      return read(row);
+    } catch (fault) {
+      if (!(fault instanceof AbsentCell)) throw fault;
+      return raise(valueProblem('empty-cell', at, { table: table.name, column: column.name, row: row + 1 }));
+    }
+  };
 }

@@ -66,28 +66,24 @@ export function listArgument(call: CallCheck, arg: Checked, what: string, dates:
 
 /** The type of arguments that meet, such as those of `max`; null where they do not (reported). */
 export function metType(call: CallCheck, args: readonly Checked[]): { type: Type; display: Display } | null {
+  const odd = args.find((arg) => !['quantity', 'date'].includes(elementOf(arg.type).is));
+  if (odd !== undefined) {
+    return refuse(call, typeProblem('wants-number', odd.at, { doing: `\`${call.name}\` takes`, found: describeChecked(odd) }));
+  }
+  const doing = `\`${call.name}\` mixes`;
   let first = args[0]!;
   for (const arg of args.slice(1)) {
     const a = elementOf(first.type);
     const b = elementOf(arg.type);
     if (a.is === 'date' && b.is === 'date') continue;
     if (a.is !== 'quantity' || b.is !== 'quantity') {
-      return refuse(
-        call,
-        typeProblem('different-kinds', arg.at, {
-          doing: `\`${call.name}\` takes`,
-          left: describeChecked(first),
-          right: describeChecked(arg),
-        }),
-      );
+      return refuse(call, typeProblem('different-kinds', arg.at, { doing, left: describeChecked(first), right: describeChecked(arg) }));
     }
-    const type = meet(call.c, { ...first, type: a }, { ...arg, type: b }, { doing: `\`${call.name}\` takes`, at: call.at });
+    const type = meet(call.c, { ...first, type: a }, { ...arg, type: b }, { doing, at: call.at });
     if (type === null) return null;
     first = { ...first, type, display: a.zero ? arg.display : first.display };
   }
-  const type = elementOf(first.type);
-  if (type.is === 'quantity' || type.is === 'date') return { type, display: first.display };
-  return refuse(call, typeProblem('wants-number', first.at, { doing: `\`${call.name}\` takes`, found: describeChecked(first) }));
+  return { type: elementOf(first.type), display: first.display };
 }
 
 function refuse(call: CallCheck, problem: ReturnType<typeof typeProblem>): null {

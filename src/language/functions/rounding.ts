@@ -12,14 +12,14 @@ import { best, type Uncertain } from '../uncertainty/dual.ts';
 import type { Builtin, CallSite } from './builtin.ts';
 import { mappedResult, quantityOf } from './checks.ts';
 
-/** A value within 1e-9 of a whole number counts as it. */
+/** A value within 1e-9 of a whole number counts as it; for `round` of half a one as well. */
 function settled(x: number): number {
   const whole = Math.round(x);
   return Math.abs(x - whole) <= 1e-9 * Math.max(1, Math.abs(x)) ? whole : x;
 }
 
 const ROUNDINGS = {
-  round: (x: number) => Math.sign(x) * Math.floor(Math.abs(settled(x)) + 0.5),
+  round: (x: number) => Math.sign(x) * Math.floor(settled(2 * Math.abs(x)) / 2 + 0.5),
   ceil: (x: number) => Math.ceil(settled(x)),
   floor: (x: number) => Math.floor(settled(x)),
 } as const;

@@ -98,6 +98,7 @@ export const sequences: readonly Builtin[] = [
         const scale = of?.is === 'list' ? differenceType(of.of, 'auto').scale : 1;
         return ([xs]) => {
           const values = xs as readonly Uncertain[];
+          if (values.length < 2) raise(valueProblem('too-few', site.at, { name: 'differences', wanted: 2, found: values.length }));
           return values.slice(1).map((v, i) => (scale === 1 ? subtract(v, values[i]!) : (best(v) - best(values[i]!)) * scale));
         };
       },

@@ -1,7 +1,7 @@
 // sum, mean, hypot over a list or across arguments; count of a list or table.
 
 import type { Checked } from '../checked.ts';
-import { describeChecked } from '../checker/describe.ts';
+import { describeValue } from '../checker/describe.ts';
 import { raise } from '../fault.ts';
 import { typeProblem } from '../problems/types.ts';
 import { valueProblem } from '../problems/values.ts';
@@ -132,9 +132,9 @@ export const totals: readonly Builtin[] = [
     check: (call) => {
       const { type } = call.args[0]!;
       if (type.is === 'list' || type.is === 'table') return wholeResult(call, NUMBER, null);
-      call.c.problems.push(
-        typeProblem('wants-list', call.args[0]!.at, { name: 'count', what: 'a list or table', found: describeChecked(call.args[0]!) }),
-      );
+      const [arg] = call.args;
+      const facts = { name: 'count', parameter: 'xs', wanted: 'a list or a table', found: describeValue(arg!), hint: '', mends: [] };
+      call.c.problems.push(typeProblem('argument-type', arg!.at, facts));
       return null;
     },
     run: {
