@@ -232,6 +232,8 @@ describe('lexer', () => {
     ['a $@ b', 'a <!$@> b', 'stray-characters'],
     ['a; b', 'a <!;> b', 'stray-characters'],
     ['a ! b', 'a <!!> b', 'stray-characters'],
+    ['a % b', 'a <!%> b', 'unit-without-number'],
+    ['5 %of', "5 <!%> 'of'", 'unit-without-number'],
     ['😀😀', '<!😀😀>', 'stray-characters'],
     ['\uD800', '<!\uD800>', 'stray-characters'],
   ]);

@@ -9,7 +9,7 @@ const OWN = '"#+-−*·⋅×/÷^√<≤>≥=≠±()[],:.⁰¹²³⁴⁵⁶⁷⁸
 const SPACE = /[\s\u0085\u200B\u3000]/;
 const SUBSCRIPT = /[\u2080-\u2089]/;
 
-type Kind = 'bidi' | 'invisible' | 'space' | 'full-width' | 'subscript' | 'degree' | 'other';
+type Kind = 'bidi' | 'invisible' | 'space' | 'full-width' | 'subscript' | 'degree' | 'unit' | 'other';
 
 function kindOf(c: string): Kind {
   if (BIDI_CONTROL.test(c)) return 'bidi';
@@ -18,6 +18,7 @@ function kindOf(c: string): Kind {
   if (isFullWidth(c)) return 'full-width';
   if (SUBSCRIPT.test(c)) return 'subscript';
   if (c === 'º' || c === '˚') return 'degree';
+  if (c === '%' || c === '°' || c === '℃' || c === '℉') return 'unit';
   return 'other';
 }
 
@@ -61,6 +62,8 @@ function report(scan: Scan, kind: Kind, start: number, end: number): void {
         return lexingProblem('look-alike', at, { found: `\`${written}\``, meant: `_${written.normalize('NFKC')}` });
       case 'degree':
         return lexingProblem('look-alike', at, { found: `\`${written}\``, meant: '°' });
+      case 'unit':
+        return lexingProblem('unit-without-number', at, { unit: written });
       case 'other':
         return lexingProblem('stray-characters', at, { characters: written });
     }

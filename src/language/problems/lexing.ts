@@ -97,6 +97,10 @@ const LEXING = {
     (f: { characters: string }) => `${f.characters} can't be seen; remove it`,
     (_, at) => [replace('Remove it', at, '')],
   ),
+  'unit-without-number': kind(
+    'error',
+    (f: { unit: string }) => `\`${f.unit}\` is a unit: it stands behind a number or a colon, and no letter directly behind it`,
+  ),
   'stray-characters': kind('error', (f: { characters: string }) => `\`${f.characters}\` has no meaning here`),
   'mixed-scripts': kind(
     'warning',
