@@ -202,6 +202,8 @@ export interface CheckedRoot extends Base {
   /** The variable's name, and its place in the frame. */
   readonly name: string;
   readonly variable: number;
+  /** Places of the `with` names that are worked out anew for each value of the variable (N5). */
+  readonly locals: readonly number[];
   readonly from: Checked;
   readonly to: Checked;
 }

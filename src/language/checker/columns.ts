@@ -20,7 +20,7 @@ export function checkColumn(c: Context, node: ast.ComputedColumn): CheckedStatem
   }
   const row = takeLocal(c);
   const { result, locals } = within(c, { kind: 'row', table, index: row }, () =>
-    withLocals(c, node.clauses.locals, true, () => declare(c, checkExpression(c, node.value), node.type)),
+    withLocals(c, node.clauses.locals, node.value, true, () => declare(c, checkExpression(c, node.value), node.type)),
   );
   let value = enclose(result, locals);
   if (value.type.is === 'list' || value.type.is === 'table') {

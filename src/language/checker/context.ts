@@ -18,7 +18,7 @@ export interface Binding {
 /** A `with` name: checked when first met, in the scope in which the `with` stands (N5). */
 export interface LazyBinding {
   readonly local: Local;
-  readonly scopes: readonly Scope[];
+  scopes: readonly Scope[];
   readonly index: number;
   checked: Checked | null;
 }
@@ -54,6 +54,8 @@ export interface Context {
   readonly missing: Set<Item>;
   readonly inputs: Input[];
   scopes: readonly Scope[];
+  /** The whole right side; where it is a root, `with` sees its variable (N5). */
+  whole: Expression | null;
   /** Locals taken so far in this frame. */
   frameSize: number;
   /** Functions whose `any` bodies are being checked, outermost first. */
@@ -77,6 +79,7 @@ export function contextFor(world: World, item: Item, dispatch: Context['dispatch
     missing: new Set(),
     inputs: [],
     scopes: [],
+    whole: null,
     frameSize: 0,
     active,
     asked: new Set(),

@@ -19,7 +19,7 @@ export function checkCurve(c: Context, node: ast.Curve): CheckedStatement {
   const marks = node.marks.map((m) => ({ value: checkExpression(c, m.value), label: m.label?.value ?? print(m.value) }));
   if (range === null) return hopeless(c);
   const { result, locals } = withVariable(c, node.over, range, () =>
-    withLocals(c, node.clauses.locals, true, () => ({
+    withLocals(c, node.clauses.locals, null, true, () => ({
       traces: checkTraces(c, node.traces),
       limits: node.limits.map((l) => ({ value: checkExpression(c, l.value), label: l.label?.value ?? print(l.value) })),
     })),
@@ -45,7 +45,7 @@ export function checkTabulation(c: Context, node: ast.Tabulation): CheckedStatem
   const step = checkExpression(c, node.step);
   if (range === null || step.type.is === 'unknown') return hopeless(c);
   const { result: traces, locals } = withVariable(c, node.over, range, () =>
-    withLocals(c, node.clauses.locals, true, () => checkTraces(c, node.traces)),
+    withLocals(c, node.clauses.locals, null, true, () => checkTraces(c, node.traces)),
   );
   const ends: Checked = { ...range.from, type: { ...range.type, point: false } as QuantityType, display: range.display };
   const stepFits = isQuantity(c, step) && meet(c, ends, step, { doing: 'a step goes along', at: step.at }) !== null;

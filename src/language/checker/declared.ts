@@ -78,7 +78,7 @@ function agrees(c: Context, found: QuantityType, wanted: QuantityType, value: Ch
   const unit = display === null || display === 'auto' ? 'plain number' : display.text;
   const why = disagreement(found.dimension, wanted.dimension);
   if (why === 'angle' || why === 'turns') {
-    const doing = `declared in ${unit}, this mixes`;
+    const doing = `declared in ${unit}, this ${why === 'angle' ? 'mixes' : 'holds'}`;
     c.problems.push(typeProblem(why === 'angle' ? 'turns-against-radians' : 'bare-turns', at, { doing, mends: turnMends(value) }));
     return false;
   }

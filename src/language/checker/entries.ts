@@ -17,7 +17,7 @@ import { checkInputList } from './literals.ts';
 import { enclose, withLocals } from './locals.ts';
 
 export function checkEntry(c: Context, node: ast.Entry, sourcesRequired: boolean): CheckedStatement {
-  const { result, locals } = withLocals(c, node.clauses.locals, true, () => {
+  const { result, locals } = withLocals(c, node.clauses.locals, node.value, true, () => {
     const list = node.value.kind === 'list' ? checkInputList(c, node.value, node.name.name) : null;
     return list ?? checkExpression(c, node.value);
   });

@@ -85,7 +85,7 @@ export function checkBody(
   });
   const { locals: clauseLocals, needs: clauseNeeds } = definition.clauses;
   const { body, needs, locals } = within(inner, { kind: 'names', names }, () => {
-    const { result, locals } = withLocals(inner, clauseLocals, false, () => ({
+    const { result, locals } = withLocals(inner, clauseLocals, definition.body, false, () => ({
       body: declare(inner, checkExpression(inner, definition.body), definition.result),
       needs: clauseNeeds.map((need) => ({
         condition: checkCondition(inner, need.condition, '`needs`'),

@@ -8,13 +8,16 @@ import { declare } from './declared.ts';
 
 export type CheckedLocals = readonly { readonly index: number; readonly value: Checked }[];
 
-/** Checks `inside` with the locals in scope, and every local whether used or not. */
+/** Checks `inside` with the locals in scope, and every local whether used or not. `whole`: the statement's right side. */
 export function withLocals<T>(
   c: Context,
   locals: readonly ast.Local[],
+  whole: ast.Expression | null,
   warnOfHiding: boolean,
   inside: () => T,
 ): { result: T; locals: CheckedLocals } {
+  c.whole = whole;
+  while (c.whole?.kind === 'group') c.whole = c.whole.inner;
   if (locals.length === 0) return { result: inside(), locals: [] };
   const scopes: Scope[] = [...c.scopes];
   const names = new Map<string, LazyBinding>();
@@ -48,6 +51,25 @@ export function checkLocal(c: Context, binding: LazyBinding, node: ast.NameRefer
     index: binding.index,
     name: node.name,
   };
+}
+
+/**
+ * Has the `with` of the statement see the variable of a root that is its whole right side. Gives the locals that the equation asks
+ * for, once it has been checked: they are worked out anew for each value of the variable.
+ */
+export function letLocalsSee(c: Context, variable: Scope): () => readonly number[] {
+  const scope = c.scopes.at(-1);
+  if (scope?.kind !== 'with') return () => [];
+  const open = [...scope.names.values()].filter((binding) => binding.checked === null);
+  for (const binding of open) binding.scopes = [...c.scopes.slice(0, -1), variable, scope];
+  return () => open.filter((binding) => binding.checked !== null).map((binding) => binding.index);
+}
+
+/** Forgets what was found of locals, so that they are checked again. */
+export function forgetLocals(c: Context, indexes: readonly number[]): void {
+  const scope = c.scopes.at(-1);
+  if (scope?.kind !== 'with') return;
+  for (const binding of scope.names.values()) if (indexes.includes(binding.index)) binding.checked = null;
 }
 
 function checkBinding(c: Context, binding: LazyBinding): Checked {

@@ -51,7 +51,7 @@ function element(c: Context, arg: Checked, found: Type, mark: ast.TypeMark | nul
   if (found.zero && !wanted.point) return wanted;
   const why = disagreement(found.dimension, wanted.dimension);
   if (why === 'angle' || why === 'turns') {
-    const doing = `\`${target.parameter}\` of \`${target.name}\` mixes`;
+    const doing = `\`${target.parameter}\` of \`${target.name}\` ${why === 'angle' ? 'mixes' : 'holds'}`;
     c.problems.push(typeProblem(why === 'angle' ? 'turns-against-radians' : 'bare-turns', arg.at, { doing, mends: turnMends(arg) }));
     return null;
   }

@@ -24,7 +24,7 @@ type Throughout = Extract<Plan, { kind: 'requirement' }>['throughout'];
 export function checkRequirement(c: Context, node: ast.Requirement): CheckedStatement {
   const each = checkEach(c, node);
   if (each === undefined) return hopeless(c);
-  const condition = () => withLocals(c, node.clauses.locals, true, () => checkExpression(c, node.condition));
+  const condition = () => withLocals(c, node.clauses.locals, null, true, () => checkExpression(c, node.condition));
   const { result, locals } = each === null ? condition() : within(c, { kind: 'row', table: each.table, index: each.row }, condition);
   const throughout = checkThroughout(c, node);
   const type = elementOf(result.type);

@@ -2,10 +2,11 @@
 import type * as ast from '../ast.ts';
 import type { Checked, Display } from '../checked.ts';
 import { typeProblem } from '../problems/types.ts';
-import type { QuantityType, Type } from '../type.ts';
+import { type QuantityType, type Type, UNKNOWN } from '../type.ts';
 import { meet } from './agreement.ts';
-import { type Binding, type Context, checkExpression, takeLocal, unknown, within } from './context.ts';
+import { type Binding, type Context, checkExpression, type Scope, takeLocal, unknown, within } from './context.ts';
 import { describeChecked } from './describe.ts';
+import { forgetLocals, letLocalsSee } from './locals.ts';
 
 export interface CheckedRange {
   readonly index: number;
@@ -26,7 +27,7 @@ export function checkRange(c: Context, range: ast.Range): CheckedRange | null {
     c.problems.push(typeProblem('wants-number', end.at, { doing: 'a range takes', found: describeChecked(end) }));
     return null;
   }
-  const met = meet(c, from, to, { doing: 'a range goes from', at: range.at });
+  const met = meet(c, from, to, { doing: 'the ends of a range are', at: range.at });
   if (met === null) return null;
   const type: QuantityType = { ...met, zero: false };
   const display = (from.type as QuantityType).zero ? to.display : from.display;
@@ -35,27 +36,33 @@ export function checkRange(c: Context, range: ast.Range): CheckedRange | null {
 }
 
 /** Runs `inside` with the range's variable in scope. */
-export function withVariable<T>(c: Context, range: ast.Range, checked: CheckedRange, inside: () => T, uncertain = false): T {
-  const binding = { ...checked.binding, uncertain };
-  return within(c, { kind: 'names', names: new Map([[range.variable.name, binding]]) }, inside);
+export function withVariable<T>(c: Context, range: ast.Range, checked: CheckedRange, inside: () => T): T {
+  return within(c, variableScope(range, checked, false), inside);
+}
+
+function variableScope(range: ast.Range, { binding }: CheckedRange, uncertain: boolean): Scope {
+  return { kind: 'names', names: new Map([[range.variable.name, { ...binding, uncertain }]]) };
 }
 
 export function checkRoot(c: Context, node: ast.RootOf): Checked {
   const range = checkRange(c, node.over);
-  if (range === null) return unknown(node.at);
-  let equation = withVariable(c, node.over, range, () => checkExpression(c, node.equation));
+  if (range === null) return withoutRange(c, node);
+  let { equation, locals } = checkEquation(c, node, range, false);
   if (equation.type.is === 'unknown') return equation;
   if (equation.type.is !== 'quantity' || equation.type.point) {
     c.problems.push(
       typeProblem('wants-number', equation.at, {
-        doing: 'a root takes an expression that is zero at it, of',
+        doing: 'a root takes an expression of',
         found: describeChecked(equation),
       }),
     );
     return unknown(node.at);
   }
   // The derivative by the unknown is wanted where the equation is uncertain: then the unknown itself is checked as uncertain.
-  if (equation.uncertain) equation = withVariable(c, node.over, range, () => checkExpression(c, node.equation), true);
+  if (equation.uncertain) {
+    forgetLocals(c, locals);
+    ({ equation, locals } = checkEquation(c, node, range, true));
+  }
   return {
     kind: 'root',
     at: node.at,
@@ -65,7 +72,22 @@ export function checkRoot(c: Context, node: ast.RootOf): Checked {
     equation,
     name: node.over.variable.name,
     variable: range.index,
+    locals,
     from: range.from,
     to: range.to,
   };
+}
+
+/** Nothing can be said of the equation; what its `with` says of the variable is not reported. */
+function withoutRange(c: Context, node: ast.RootOf): Checked {
+  const variable: Binding = { index: takeLocal(c), type: UNKNOWN, display: null, uncertain: false };
+  if (c.whole === node) letLocalsSee(c, { kind: 'names', names: new Map([[node.over.variable.name, variable]]) });
+  return unknown(node.at);
+}
+
+function checkEquation(c: Context, node: ast.RootOf, range: CheckedRange, uncertain: boolean) {
+  const scope = variableScope(node.over, range, uncertain);
+  const asked = c.whole === node ? letLocalsSee(c, scope) : () => [];
+  const equation = within(c, scope, () => checkExpression(c, node.equation));
+  return { equation, locals: asked() };
 }

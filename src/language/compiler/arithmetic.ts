@@ -11,12 +11,19 @@ import { broadcast } from './broadcast.ts';
 import { type Compiler, compileNumber } from './compiler.ts';
 import type { Evaluate } from './frame.ts';
 
-/** Evaluates the operands into one array that is used again and again: code is never entered a second time before it is left. */
+/** Evaluates the operands into one array that is used again and again; into another where shifting enters the code before it is left. */
 function gathering(operands: readonly Evaluate[], then: (values: readonly unknown[]) => Uncertain): Evaluate<Uncertain> {
   const values = new Array<unknown>(operands.length);
+  let entered = false;
   return (f) => {
-    for (let i = 0; i < operands.length; i++) values[i] = operands[i]!(f);
-    return then(values);
+    if (entered) return then(operands.map((o) => o(f)));
+    entered = true;
+    try {
+      for (let i = 0; i < operands.length; i++) values[i] = operands[i]!(f);
+      return then(values);
+    } finally {
+      entered = false;
+    }
   };
 }
 
@@ -103,6 +110,7 @@ function multiplyAll(values: readonly Uncertain[], inverse: readonly boolean[], 
   let product = 1;
   let zero = false;
   let first: dual.Dual | null = null;
+  let squared = false;
   let byFirst = 0;
   let count = 0;
   for (let i = 0; i < values.length; i++) {
@@ -111,15 +119,24 @@ function multiplyAll(values: readonly Uncertain[], inverse: readonly boolean[], 
     if (inverse[i]) product /= checkDivisor(x, places[i]!);
     else product = i === 0 ? x : product * x;
     zero ||= x === 0;
-    if (typeof v !== 'number' && count++ === 0) {
+    if (typeof v === 'number') continue;
+    squared ||= v === first;
+    if (count++ === 0) {
       first = v;
       byFirst = (inverse[i] ? -1 : 1) / x;
     }
   }
+  if (squared && isFlat(first!)) return dual.kinked(multiplyInTurn(values, inverse));
   if (zero) return multiplyInTurn(values, inverse);
   if (count === 1) return dual.chain(first!, product, product * byFirst);
   const weights = values.map((v, i) => (typeof v === 'number' ? 0 : (inverse[i] ? -product : product) / v.value));
   return dual.combination(product, values, weights);
+}
+
+/** Whether zero lies within the standard uncertainty: there a square has no slope that serves. */
+function isFlat(x: Uncertain): boolean {
+  const u = dual.standard(x);
+  return u > 0 && Math.abs(best(x)) <= u;
 }
 
 /** One factor after the other, where one of them is 0. */
@@ -189,13 +206,13 @@ function powerOf(x: Uncertain, y: Uncertain, at: Span): Uncertain {
   const b = best(y);
   const value = plainPower(a, b, at);
   const byBase = b === 0 ? 0 : b === 1 ? 1 : b === 2 ? 2 * a : b * power(a, b - 1);
-  const rootAtZero = !Number.isInteger(b) && a <= dual.standard(x);
-  if (typeof y === 'number') return dual.join(value, x, byBase, y, 0, rootAtZero);
-  return dual.join(value, x, byBase, y, a > 0 ? value * ln(a) : 0, rootAtZero);
+  const kink = (b > 1 || !Number.isInteger(b)) && isFlat(x);
+  if (typeof y === 'number') return dual.join(value, x, byBase, y, 0, kink);
+  return dual.join(value, x, byBase, y, a > 0 ? value * ln(a) : 0, kink);
 }
 
 export function compileSquareRoot(k: Compiler, node: CheckedRootSign): Evaluate {
-  const site = { at: node.at, name: '√', args: [node.operand] };
+  const site = { at: node.at, name: '√', args: [node.operand], again: null };
   const operand = k.compile(node.operand);
   const root = squareRoot.dual(site);
   if (isList(node)) return broadcast([operand], [true], node.at, ([x], f) => root([x as Uncertain], f));

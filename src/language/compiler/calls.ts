@@ -1,18 +1,20 @@
 // Calls: of the mathematics, and of functions of sheets with their `needs` (N7), mapped over lists where arguments are.
 import type { CheckedBuiltin, CheckedCall, Instance } from '../checked.ts';
 import { Fault, raise } from '../fault.ts';
+import type { CallSite } from '../functions/builtin.ts';
 import { isWhole } from '../functions/extremes.ts';
 import { valueProblem } from '../problems/values.ts';
 import type { Uncertain } from '../uncertainty/dual.ts';
 import { broadcast } from './broadcast.ts';
-import type { Compiler } from './compiler.ts';
-import type { Evaluate, Frame } from './frame.ts';
+import { type Compiler, freshFrame } from './compiler.ts';
+import type { Evaluate, Frame, Run } from './frame.ts';
 import { defineLets } from './values.ts';
 
 export function compileBuiltin(k: Compiler, node: CheckedBuiltin): Evaluate {
   const { builtin, at } = node;
-  const site = { at, name: builtin.name, args: node.args };
   const args = node.args.map(k.compile);
+  const again = k.inFunction ? null : (i: number, f: Frame, run: Run) => args[i]!(freshFrame(k, f, run));
+  const site: CallSite = { at, name: builtin.name, args: node.args, again };
   if (builtin.ofList !== undefined && isWhole(node.args)) {
     const over = builtin.ofList(site);
     return (f) =>

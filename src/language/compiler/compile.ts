@@ -10,8 +10,8 @@ import { compileRoot } from './roots.ts';
 import * as values from './values.ts';
 
 /** A compiler for the expressions of one frame. */
-export function compilerOf(): Compiler {
-  const k: Compiler = { compile: (node) => folded(node, compile(k, node)), lets: new Map() };
+export function compilerOf(inFunction = false): Compiler {
+  const k: Compiler = { compile: (node) => folded(node, compile(k, node)), lets: new Map(), inFunction };
   return k;
 }
 
@@ -109,7 +109,7 @@ function compile(k: Compiler, node: Checked): Evaluate {
     case 'builtin':
       return compileBuiltin(k, node);
     case 'call':
-      return compileCall(k, node, compilerOf);
+      return compileCall(k, node, () => compilerOf(true));
     case 'choice':
       return compileChoice(k, node);
     case 'lookUp':

@@ -1,11 +1,20 @@
 // What the files of the compiler share: compiling a checked expression, and the `with` names of the frame at hand.
 import type { Checked } from '../checked.ts';
-import type { Evaluate } from './frame.ts';
+import type { Evaluate, Frame, Run } from './frame.ts';
 
 export interface Compiler {
   readonly compile: (node: Checked) => Evaluate;
   /** The code of the `with` names of this frame, by their place in it: evaluated when first used. */
   readonly lets: Map<number, Evaluate>;
+  /** Whether it is the body of a function: what its parameters hold can't be worked out anew there. */
+  readonly inFunction: boolean;
+}
+
+/** The frame in another run, with what was worked out of its `with` names forgotten. */
+export function freshFrame(k: Compiler, frame: Frame, run: Run): Frame {
+  const locals = [...frame.locals];
+  for (const index of k.lets.keys()) locals[index] = undefined;
+  return { locals, run };
 }
 
 /** Compiles an expression that is known to give exact numbers. */

@@ -2,7 +2,7 @@
 import { numberText } from '../../units/number-text.ts';
 import { fromSI } from '../../units/quantity.ts';
 import type { CheckedRoot } from '../checked.ts';
-import { raise } from '../fault.ts';
+import { Fault, raise } from '../fault.ts';
 import { valueProblem } from '../problems/values.ts';
 import { best, chain, Dual, standard, type Uncertain } from '../uncertainty/dual.ts';
 import { Input } from '../uncertainty/input.ts';
@@ -13,6 +13,8 @@ import type { Evaluate, Frame } from './frame.ts';
 export const SCAN = 200;
 /** A change of sign with |g| above this part of its largest sample is a jump. */
 const JUMP = 1e-6;
+/** Roots that are told by their places. */
+const PLACES_SHOWN = 4;
 
 export function compileRoot(k: Compiler, node: CheckedRoot): Evaluate {
   const equation = k.compile(node.equation);
@@ -24,22 +26,49 @@ export function compileRoot(k: Compiler, node: CheckedRoot): Evaluate {
     const b = best(to(f) as Uncertain);
     const variable = node.name;
     if (!(a < b)) return raise(valueProblem('empty-range', node.at, { variable, from: shown(a), to: shown(b) }));
-    const g = (x: number): number => {
-      f.locals[node.variable] = x;
-      return best(equation(f) as Uncertain);
-    };
+    const value = (x: number) => best(equationAt(equation, node, x, f));
+    const g = (x: number) => defined(value, x, variable, shown);
     const { brackets, largest, first, last } = scan(g, a, b);
     if (brackets.length === 0) {
       return raise(valueProblem('no-root', node.at, { variable, from: shown(a), to: shown(b), left: signed(first), right: signed(last) }));
     }
-    const places = brackets.map(([x0, x1]) => (x0 === x1 ? x0 : bisect(g, x0, x1)));
+    if (brackets.length > PLACES_SHOWN) return raise(valueProblem('several-roots', node.at, manyRoots(brackets, shown)));
+    const places = brackets.map(([x0, x1]) => (x0 === x1 ? x0 : bisect(value, x0, x1)));
     if (places.length > 1) {
-      return raise(valueProblem('several-roots', node.at, { variable, count: places.length, places: places.map(shown).join(' and ') }));
+      return raise(valueProblem('several-roots', node.at, { count: `${places.length}`, places: places.map(shown).join(' and ') }));
     }
     const x = places[0]!;
-    if (Math.abs(g(x)) > JUMP * largest) return raise(valueProblem('jump-no-root', node.at, { variable, place: shown(x) }));
+    if (isJump(value, x, largest)) return raise(valueProblem('jump-no-root', node.at, { variable, place: shown(x) }));
     return node.uncertain ? implicit(equation, node, x, f) : x;
   };
+}
+
+function equationAt(equation: Evaluate, node: CheckedRoot, x: Uncertain, f: Frame): Uncertain {
+  f.locals[node.variable] = x;
+  for (const index of node.locals) f.locals[index] = undefined;
+  return equation(f) as Uncertain;
+}
+
+/** The value at a sample; what is wrong there is told with its place. */
+function defined(value: (x: number) => number, x: number, variable: string, shown: (x: number) => string): number {
+  try {
+    return value(x);
+  } catch (fault) {
+    if (!(fault instanceof Fault) || fault.problem === null) throw fault;
+    const { at, message, places } = fault.problem;
+    return raise(valueProblem('root-undefined', at, { variable, place: shown(x), message }, places));
+  }
+}
+
+function manyRoots(brackets: readonly (readonly [number, number])[], shown: (x: number) => string) {
+  const first = brackets.slice(0, PLACES_SHOWN).map(([x]) => shown(x));
+  return { count: brackets.length > SCAN ? 'more than 200' : `${brackets.length}`, places: `${first.join(', ')}, …` };
+}
+
+/** Whether the sign changes without a root: the value there is far from zero, or there is none. */
+function isJump(value: (x: number) => number, x: number, largest: number): boolean {
+  const there = valueOrNothing(value, x);
+  return there === null || Math.abs(there) > JUMP * largest;
 }
 
 /** The intervals over which the sign changes; an exact zero is one of its own. */
@@ -61,7 +90,7 @@ function scan(g: (x: number) => number, a: number, b: number) {
   return { brackets, largest, first, last: before };
 }
 
-/** Halves the interval until its ends are adjacent numbers; the end with the smaller |g|. */
+/** Halves the interval until its ends are adjacent numbers; the end with the smaller |g|, or the first place without value. */
 function bisect(g: (x: number) => number, from: number, to: number): number {
   let a = from;
   let b = to;
@@ -70,18 +99,26 @@ function bisect(g: (x: number) => number, from: number, to: number): number {
   for (;;) {
     const middle = a + (b - a) / 2;
     if (!(middle > a && middle < b)) return Math.abs(ga) <= Math.abs(gb) ? a : b;
-    const gm = g(middle);
-    if (gm === 0) return middle;
+    const gm = valueOrNothing(g, middle);
+    if (gm === 0 || gm === null) return middle;
     if (gm > 0 === ga > 0) [a, ga] = [middle, gm];
     else [b, gb] = [middle, gm];
+  }
+}
+
+function valueOrNothing(g: (x: number) => number, x: number): number | null {
+  try {
+    return g(x);
+  } catch (fault) {
+    if (fault instanceof Fault) return null;
+    throw fault;
   }
 }
 
 /** dx/dp = −(∂g/∂p)/(∂g/∂x): the unknown takes part as one more input. A flat root is a kink (U6). */
 function implicit(equation: Evaluate, node: CheckedRoot, x: number, f: Frame): Uncertain {
   const unknown = new Input('', f.run.item, node.at.start, x, { components: [], limits: null });
-  f.locals[node.variable] = unknown.current;
-  const g = equation(f) as Uncertain;
+  const g = equationAt(equation, node, unknown.current, f);
   if (typeof g === 'number') return x;
   const place = g.inputs.indexOf(unknown);
   const slope = place === -1 ? 0 : g.slopes[place]!;

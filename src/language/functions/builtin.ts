@@ -2,7 +2,7 @@
 import type { Span } from '../../text/span.ts';
 import type { Checked, Display } from '../checked.ts';
 import type { Context } from '../checker/context.ts';
-import type { Frame } from '../compiler/frame.ts';
+import type { Frame, Run } from '../compiler/frame.ts';
 import type { Type } from '../type.ts';
 import { chain, type Dual, type Uncertain } from '../uncertainty/dual.ts';
 
@@ -26,6 +26,8 @@ export interface CallSite {
   readonly at: Span;
   readonly name: string;
   readonly args: readonly Checked[];
+  /** The value of an argument worked out anew in another run; null in a function, where its parameters stand fast. */
+  readonly again: ((argument: number, frame: Frame, run: Run) => unknown) | null;
 }
 
 /** Evaluated on single values, element by element where arguments are lists. */

@@ -39,7 +39,7 @@ export function plainOf(call: CallCheck, arg: Checked): QuantityType | null {
     call,
     typeProblem('argument-type', arg.at, {
       name: call.name,
-      parameter: 'the argument',
+      parameter: 'x',
       wanted: 'a plain number',
       found: describeChecked(arg),
       hint: '',

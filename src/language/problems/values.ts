@@ -53,9 +53,10 @@ export const valueProblem = problemMaker({
     (f: { variable: string; from: string; to: string; left: string; right: string }) =>
       `no change of sign for \`${f.variable}\` from ${f.from} (${f.left}) to ${f.to} (${f.right}); choose a range that holds the root`,
   ),
-  'several-roots': kind(
+  'several-roots': kind('error', (f: { count: string; places: string }) => `${f.count} roots, near ${f.places}; narrow the range to one`),
+  'root-undefined': kind(
     'error',
-    (f: { variable: string; count: number; places: string }) => `${f.count} roots, near ${f.places}; narrow the range to one`,
+    (f: { variable: string; place: string; message: string }) => `at \`${f.variable}\` = ${f.place}: ${insideSentence(f.message)}`,
   ),
   'jump-no-root': kind(
     'error',
@@ -79,6 +80,11 @@ export const valueProblem = problemMaker({
     (f: { input: string }) => `no value on either side when \`${f.input}\` is moved by its standard uncertainty`,
   ),
   'follows-from-choice': kind('warning', (f: { entry: string }) => `this can't fail: it follows from the choice of \`${f.entry}\``),
+  'uncertainty-in-function': kind(
+    'error',
+    (_: object) =>
+      "derivatives don't serve for this value, so its uncertainty can't be found inside a function; give it a name in the sheet",
+  ),
   'choice-undecided': kind(
     'note',
     (f: { row: string; inHand: string; next: string | null }) =>

@@ -49,13 +49,21 @@ export function join(value: number, x: Uncertain, dx: number, y: Uncertain, dy: 
   return merge(value, x, dx, y, dy, x.kink || y.kink || kink);
 }
 
+/** Of two slopes that cancel but for rounding nothing is left: `x * (1 / x)` is exact as `x - x` is. */
+function sumOf(a: number, b: number): number {
+  const sum = a + b;
+  return Math.abs(sum) < NOISE * Math.abs(a) ? 0 : sum;
+}
+
+const NOISE = 4 * Number.EPSILON;
+
 /** dx·x + dy·y with a value of its own. */
 function merge(value: number, x: Dual, dx: number, y: Dual, dy: number, kink: boolean): Dual {
   const [a, b] = [x.inputs, y.inputs];
   const [s, t] = [x.slopes, y.slopes];
   if (a === b) {
     const slopes = new Array<number>(s.length);
-    for (let i = 0; i < slopes.length; i++) slopes[i] = s[i]! * dx + t[i]! * dy;
+    for (let i = 0; i < slopes.length; i++) slopes[i] = sumOf(s[i]! * dx, t[i]! * dy);
     return new Dual(value, a, slopes, kink);
   }
   const inputs: Input[] = [];
@@ -65,7 +73,7 @@ function merge(value: number, x: Dual, dx: number, y: Dual, dy: number, kink: bo
   while (i < a.length && j < b.length) {
     const order = a[i]!.id - b[j]!.id;
     inputs.push(order <= 0 ? a[i]! : b[j]!);
-    slopes.push((order <= 0 ? s[i]! * dx : 0) + (order >= 0 ? t[j]! * dy : 0));
+    slopes.push(sumOf(order <= 0 ? s[i]! * dx : 0, order >= 0 ? t[j]! * dy : 0));
     if (order <= 0) i++;
     if (order >= 0) j++;
   }
@@ -96,6 +104,11 @@ export function divide(x: Uncertain, y: Uncertain): Uncertain {
   const a = best(x);
   const b = best(y);
   return join(a / b, x, 1 / b, y, -a / (b * b));
+}
+
+/** The same value, of which no derivative serves. */
+export function kinked(x: Uncertain): Uncertain {
+  return typeof x === 'number' ? x : new Dual(x.value, x.inputs, x.slopes, true);
 }
 
 /** Operands from which on a weighted sum is gathered in a map instead of merged pair by pair. */
@@ -131,18 +144,27 @@ export function combination(value: number, xs: readonly Uncertain[], weights: re
 }
 
 function gathered(value: number, xs: readonly Uncertain[], weights: readonly number[], kink: boolean): Dual {
-  const slopes = new Map<Input, number>();
+  const slopes = new Map<Input, { sum: number; size: number }>();
   let marked = kink;
   for (let i = 0; i < xs.length; i++) {
     const x = xs[i]!;
     if (typeof x === 'number') continue;
     marked ||= x.kink;
     for (let j = 0; j < x.inputs.length; j++) {
-      slopes.set(x.inputs[j]!, (slopes.get(x.inputs[j]!) ?? 0) + x.slopes[j]! * weights[i]!);
+      const part = x.slopes[j]! * weights[i]!;
+      const known = slopes.get(x.inputs[j]!);
+      if (known === undefined) slopes.set(x.inputs[j]!, { sum: part, size: Math.abs(part) });
+      else {
+        known.sum += part;
+        known.size += Math.abs(part);
+      }
     }
   }
   const inputs = [...slopes.keys()].sort((a, b) => a.id - b.id);
-  const sums = inputs.map((input) => slopes.get(input)!);
+  const sums = inputs.map((input) => {
+    const { sum, size } = slopes.get(input)!;
+    return Math.abs(sum) < NOISE * size ? 0 : sum;
+  });
   const sound = sums.every(Number.isFinite);
   return new Dual(value, inputs, sound ? sums : sums.map(() => 0), marked || !sound);
 }
