@@ -47,8 +47,8 @@ const status = z.enum(['holds', 'fails', 'undecided', 'not calculated']);
 
 const requirement = z.strictObject({
   ...base,
-  /** The new condition, or the old one of a requirement that was removed. */
-  condition: z.string(),
+  /** The whole criterion in one line of notation, in its new form if there is one. */
+  criterion: z.string(),
   force: z.enum(['shall', 'should']),
   /** The whole criterion, where it means something else. */
   written: texts.nullable(),
@@ -59,9 +59,10 @@ const requirement = z.strictObject({
   sides: texts.nullable(),
   /** Rows of `for each` whose decision turned. */
   rows: z.array(z.strictObject({ row: z.string(), status: z.strictObject({ old: status.nullable(), new: status.nullable() }) })).readonly(),
-  because: texts.nullable(),
-  concession: texts.nullable(),
   source: texts.nullable(),
+  because: texts.nullable(),
+  description: texts.nullable(),
+  concession: texts.nullable(),
   /** Whether the decision changed although the requirement's own line did not. */
   knockOn: z.boolean(),
 });
@@ -134,7 +135,7 @@ const problem = z.strictObject({
 });
 
 /** A sheet in a few words. */
-const side = z.strictObject({
+export const SHEET_IN_SHORT = z.strictObject({
   title: z.string().nullable(),
   number: z.string().nullable(),
   revision: z.string().nullable(),
@@ -144,8 +145,8 @@ const side = z.strictObject({
 
 /** The schema of a comparison. Every list is in the order of the new sheet; what was removed stands behind. */
 export const COMPARISON = z.strictObject({
-  old: side,
-  new: side,
+  old: SHEET_IN_SHORT,
+  new: SHEET_IN_SHORT,
   problems: z.array(problem).readonly(),
   requirements: z.array(requirement).readonly(),
   signatures: z.array(signature).readonly(),
@@ -158,6 +159,7 @@ export const COMPARISON = z.strictObject({
 });
 
 export type Comparison = Readonly<z.infer<typeof COMPARISON>>;
+export type SheetInShort = Readonly<z.infer<typeof SHEET_IN_SHORT>>;
 export type Texts = Readonly<z.infer<typeof texts>>;
 export type Lines = Readonly<z.infer<typeof lines>>;
 export type ValueChange = Readonly<z.infer<typeof value>>;

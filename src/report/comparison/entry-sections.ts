@@ -2,14 +2,23 @@
 import type { Comparison, EntryChange } from '../../review/comparison.ts';
 import { changedText, code, differenceOf, joined, nameCell, plain, section, strong } from './cells.ts';
 import type { Cell, Row, Section } from './sections.ts';
+import { rewritten } from './wording.ts';
+
+/** Entries that had a value and are there without one. */
+export function lost({ entries }: Comparison): Section | null {
+  const rows = entries.filter(isLost).map((one) => entryRow(one, isKnockOn(one) ? plain('its own line did not change') : notes(one)));
+  return section('Results that have no value any more', ['entry', 'before', 'after', 'what changed'], rows, true);
+}
 
 export function choices({ entries }: Comparison): Section | null {
-  const rows = entries.filter((one) => one.role === 'choice').map((one) => entryRow(one, notes(one))); // biome-ignore format: one step
+  const rows = kept(entries).filter((one) => one.role === 'choice').map((one) => entryRow(one, notes(one))); // biome-ignore format: one step
   return section('Choices', ['choice', 'before', 'after', 'what changed'], rows, true);
 }
 
 export function inputs({ entries }: Comparison): Section | null {
-  const rows = entries.filter((one) => one.role === 'input').map((one) => entryRow(one, joined([difference(one), notes(one)], '; ')));
+  const rows = kept(entries)
+    .filter((one) => one.role === 'input')
+    .map((one) => entryRow(one, joined([difference(one), notes(one)], '; ')));
   return section('Inputs', ['input', 'before', 'after', 'what changed'], rows, true);
 }
 
@@ -24,7 +33,15 @@ export function results({ entries }: Comparison): Section | null {
 }
 
 function calculated(entries: readonly EntryChange[]): readonly EntryChange[] {
-  return entries.filter(({ role }) => role !== 'choice' && role !== 'input');
+  return kept(entries).filter(({ role }) => role !== 'choice' && role !== 'input');
+}
+
+function kept(entries: readonly EntryChange[]): readonly EntryChange[] {
+  return entries.filter((one) => !isLost(one));
+}
+
+function isLost({ change, value }: EntryChange): boolean {
+  return change === 'changed' && value !== null && value.new === null;
 }
 
 /** Nothing but the value changed. */
@@ -44,23 +61,16 @@ function difference(one: EntryChange): Cell {
 
 /** What changed beside the value. */
 function notes({ change, role, written, value, knockOn, source, because, description }: EntryChange): Cell {
-  const spoken = role === 'input' && value !== null && change === 'changed';
-  const formula: Cell =
-    written === null || spoken
-      ? []
-      : [old(written.old), now(written.new)]
-          .filter((cell) => cell.length > 0)
-          .flatMap((cell, i) => (i === 0 ? cell : [{ kind: 'plain', text: ' ' } as const, ...cell]));
+  // Of an input, the value says it all, unless it is only written otherwise.
+  const formula = written === null || (role === 'input' && value !== null) ? [] : rewritten(written);
   const own = role === 'choice' && knockOn ? plain('its own line did not change') : [];
-  const clauses =
-    change === 'changed'
-      ? [changedText('source', source), changedText('because', because), changedText('description', description)]
-      : [source?.new ? plain(`from ${source.new}`) : []];
-  return joined([formula, own, ...clauses], '; ');
+  const origin = source?.new ? `from ${source.new}` : role === 'input' && change === 'added' ? 'without a source' : null;
+  if (change !== 'changed') return joined([formula, plain(origin)], '; ');
+  return joined(
+    [formula, own, changedText('source', source), changedText('because', because), changedText('description', description)],
+    '; ',
+  );
 }
-
-const old = (text: string | null): Cell => (text === null ? [] : [{ kind: 'old', text }]);
-const now = (text: string | null): Cell => (text === null ? [] : [{ kind: 'new', text }]);
 
 /** The rows of a computed column. */
 function cellRows({ name, cells, line }: EntryChange): readonly Row[] {

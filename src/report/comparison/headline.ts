@@ -9,9 +9,18 @@ export function headline(comparison: Comparison): readonly string[] {
   const turned = (test: (one: RequirementChange) => boolean) => requirements.filter(test).length;
   const now = (status: string) => turned((one) => one.status.new === status && one.status.old !== status && one.turned !== 'better');
   const roles = (...of: readonly string[]) =>
-    entries.filter(({ role, knockOn }) => of.includes(role) && !(knockOn && role !== 'choice')).length;
+    entries.filter(({ role, change, written, value, knockOn, oldName }) => {
+      const own = change !== 'changed' || written !== null || (role === 'choice' && value !== null);
+      return of.includes(role) && own && !(knockOn && role !== 'choice') && !(oldName !== null && written === null);
+    }).length;
+  const both = [...entries, ...functions, ...tables, ...requirements].filter(({ change }) => change === 'changed');
   return [
     counted(problems.filter((p) => p.change === 'added' && p.severity === 'error').length, 'new error'),
+    counted(
+      entries.filter(({ change, value }) => change === 'changed' && value?.new === null).length,
+      'result has no value any more',
+      'results have no value any more',
+    ),
     counted(now('fails'), 'requirement now fails', 'requirements now fail'),
     counted(now('undecided'), 'requirement is now undecided', 'requirements are now undecided'),
     counted(now('not calculated'), 'requirement is no longer calculated', 'requirements are no longer calculated'),
@@ -31,14 +40,31 @@ export function headline(comparison: Comparison): readonly string[] {
       'requirements stand better',
     ),
     counted(signatures.filter(({ lapsed }) => lapsed).length, 'signature lapsed', 'signatures lapsed'),
-    counted(roles('choice'), 'other choice'),
+    counted(roles('choice'), 'choice changed', 'choices changed'),
     counted(roles('input'), 'input changed', 'inputs changed'),
     counted(roles('computed', 'root', 'column'), 'formula changed', 'formulas changed'),
+    counted(both.filter(({ source }) => source !== null).length, 'source changed', 'sources changed'),
+    counted(entries.filter(({ oldName }) => oldName !== null).length, 'entry renamed', 'entries renamed'),
+    counted(
+      requirements.filter(({ change, concession }) => change === 'changed' && concession !== null).length,
+      'concession changed',
+      'concessions changed',
+    ),
+    counted(
+      [...entries, ...requirements].filter(({ change, because }) => change === 'changed' && because !== null).length,
+      'reason changed',
+      'reasons changed',
+    ),
+    counted(
+      [...entries, ...requirements, ...functions].filter(({ change, description }) => change === 'changed' && description !== null).length,
+      'description changed',
+      'descriptions changed',
+    ),
     counted(functions.length, 'function changed', 'functions changed'),
     counted(tables.length, 'table changed', 'tables changed'),
     counted(statements.length, 'other line changed', 'other lines changed'),
     counted(
-      entries.filter(({ knockOn, role }) => knockOn && role !== 'choice').length,
+      entries.filter(({ knockOn, role, value }) => knockOn && role !== 'choice' && value?.new !== null).length,
       'result changed with them',
       'results changed with them',
     ),

@@ -35,9 +35,9 @@ function sheetBlocks(sheet: ComparedSheet): readonly string[] {
 
 function sectionBlock({ title, heads, rows, open }: Section): string {
   const table = [
-    `| ${heads.join(' | ')} |`,
-    `| ${heads.map(() => ':--').join(' | ')} |`,
-    ...rows.map(({ cells }) => `| ${heads.map((_, i) => cellText(cells[i] ?? [])).join(' | ')} |`),
+    `| ${[...heads, 'line'].join(' | ')} |`,
+    `| ${[...heads, 'line'].map(() => ':--').join(' | ')} |`,
+    ...rows.map(({ cells, line }) => `| ${[...heads.map((_, i) => cellText(cells[i] ?? [])), line.new ?? '–'].join(' | ')} |`),
   ].join('\n');
   if (open) return `#### ${title}\n\n${table}\n`;
   return `<details><summary>${title} (${rows.length})</summary>\n\n${table}\n\n</details>\n`;
@@ -60,6 +60,10 @@ function pieceText(kind: Cell[number]['kind'], text: string): string {
       return plainText(text);
     case 'code':
       return codeSpan(text);
+    case 'old code':
+      return `<del>${codeSpan(text)}</del>`;
+    case 'new code':
+      return `<ins>${codeSpan(text)}</ins>`;
     case 'old':
       return `<del>${plainText(text)}</del>`;
     case 'new':

@@ -2,18 +2,15 @@
 import type { Comparison, DefinitionChange, TableChange, Texts } from '../../review/comparison.ts';
 import { changedText, code, differenceOf, joined, nameCell, plain, section } from './cells.ts';
 import type { Cell, Row, Section } from './sections.ts';
+import { rewritten } from './wording.ts';
 
 export function functions({ functions: all }: Comparison): Section | null {
-  const row = ({ name, oldName, written, source, description, line }: DefinitionChange): Row => ({
-    cells: [
-      nameCell(name, oldName),
-      code(written?.old ?? null),
-      code(written?.new ?? null),
-      joined([changedText('source', source), changedText('description', description)], '; '),
-    ],
-    line,
+  const rows = all.map(({ change, name, oldName, written, source, description, line }: DefinitionChange): Row => {
+    const clauses = change === 'changed' ? [changedText('source', source), changedText('description', description)] : [];
+    const note = change === 'added' ? 'new' : change === 'removed' ? 'removed' : '';
+    return { cells: [nameCell(name, oldName), joined([plain(note), written ? rewritten(written) : [], ...clauses], '; ')], line };
   });
-  return section('Functions', ['function', 'before', 'after', 'what else changed'], all.map(row), true);
+  return section('Functions', ['function', 'what changed'], rows, true);
 }
 
 export function tables({ tables: all }: Comparison): Section | null {
@@ -53,8 +50,8 @@ function tableRows(table: TableChange): readonly Row[] {
   const rows = table.rows.map((its) => {
     const cells = plain(its.text);
     return its.change === 'added'
-      ? row(plain(`row ${its.row}`), [], cells, plain('new'))
-      : row(plain(`row ${its.row}`), cells, [], plain('removed'));
+      ? row(plain(rowName(its.row)), [], cells, plain('new'))
+      : row(plain(rowName(its.row)), cells, [], plain('removed'));
   });
   const cells = table.cells.map(({ row: its, column, value }) =>
     row(joined([plain(its), code(column)], ', '), plain(value.old ?? '–'), plain(value.new ?? '–'), plain(differenceOf(value))),
@@ -72,17 +69,14 @@ function tableRows(table: TableChange): readonly Row[] {
 }
 
 export function statements({ statements: all }: Comparison): Section | null {
-  const rows = all.map(({ kind, label, written, results, line }): Row => {
-    if (results !== null) return { cells: [plain(kind), code(label), [], plain(results)], line };
-    return {
-      cells: [
-        plain(kind),
-        code(written!.old),
-        code(written!.new),
-        plain(written!.old === null ? 'new' : written!.new === null ? 'removed' : ''),
-      ],
-      line,
-    };
+  const rows = all.map(({ change, kind, label, written, results, line }): Row => {
+    const note = change === 'added' ? 'new' : change === 'removed' ? 'removed' : '';
+    const what = written === null ? [code(label), plain(results)] : [plain(note), rewritten(written)];
+    return { cells: [plain(kind), joined(what, '; ')], line };
   });
-  return section('Other lines', ['what', 'before', 'after', 'change'], rows, true);
+  return section('Other lines', ['what', 'what changed'], rows, true);
+}
+
+function rowName(label: string): string {
+  return /^row \d+$/.test(label) ? label : `row ${label}`;
 }

@@ -1,6 +1,6 @@
 // Comparisons as one self-contained HTML page, without network and without script.
 import type { ComparedSheet, Comparisons } from '../../review/comparisons.ts';
-import { type ElementNode, element, escapeText, toHtml, type ViewNode } from '../../view/node.ts';
+import { type ElementNode, element, escapeText, type Tag, toHtml, type ViewNode } from '../../view/node.ts';
 import { STYLE } from '../../view/style.ts';
 import { PAGE_STYLE } from '../page/style.ts';
 import { headline, sheetLine } from './headline.ts';
@@ -105,8 +105,18 @@ function rowView({ cells, line }: Row, width: number, number: number): ElementNo
   );
 }
 
-const TAGS = { code: 'code', old: 'del', new: 'ins', strong: 'strong' } as const;
+const TAGS = {
+  code: ['code'],
+  old: ['del'],
+  new: ['ins'],
+  'old code': ['del', 'code'],
+  'new code': ['ins', 'code'],
+  strong: ['strong'],
+} as const;
 
 function cellView(cell: Cell): readonly ViewNode[] {
-  return cell.map(({ kind, text }) => (kind === 'plain' ? text : element(TAGS[kind], {}, text)));
+  return cell.map(({ kind, text }) => {
+    const tags: readonly Tag[] = kind === 'plain' ? [] : TAGS[kind];
+    return tags.reduceRight<ViewNode>((inner, tag) => element(tag, {}, inner), text);
+  });
 }

@@ -1,7 +1,8 @@
 // Requirements in a comparison: criteria and decisions first, margins that only moved apart from them.
-import type { Comparison, RequirementChange, Texts } from '../../review/comparison.ts';
+import type { Comparison, RequirementChange } from '../../review/comparison.ts';
 import { changedText, code, joined, plain, section, strong } from './cells.ts';
 import type { Cell, Row, Section } from './sections.ts';
+import { rewritten } from './wording.ts';
 
 export function requirements({ requirements: all }: Comparison): Section | null {
   const rows = all.filter((one) => !isMargin(one)).sort((a, b) => weight(a) - weight(b)).map(rowOf); // biome-ignore format: one step
@@ -10,7 +11,7 @@ export function requirements({ requirements: all }: Comparison): Section | null 
 
 export function margins({ requirements: all }: Comparison): Section | null {
   const rows = all.filter(isMargin).map((one) => ({
-    cells: [code(`${one.force} ${one.condition}`), plain(one.sides!.old), plain(one.sides!.new)],
+    cells: [code(one.criterion), plain(one.sides!.old), plain(one.sides!.new)],
     line: one.line,
   }));
   return section('Margins that moved', ['requirement', 'before', 'after'], rows, false);
@@ -33,17 +34,23 @@ function weight({ change, force, turned, status }: RequirementChange): number {
 }
 
 function rowOf(one: RequirementChange): Row {
-  const { written, sides, line } = one;
-  const criterion =
-    written !== null && written.old !== null && written.new !== null ? replaced(written) : code(`${one.force} ${one.condition}`);
+  const { change, written, turned, knockOn, sides, line } = one;
+  const isBoth = change === 'changed';
   const others = [
+    turned !== null && knockOn ? plain('its own line did not change') : [],
     changedText('because', one.because),
     changedText('source', one.source),
     changedText('description', one.description),
-    changedText('accepted by', one.concession),
-    ...one.rows.map(({ row, status }) => plain(`${row}: ${status.old ?? 'not there'} → ${status.new ?? 'not there'}`)),
+    changedText('concession', one.concession),
+    ...one.rows.map(({ row, status }) =>
+      plain(`${row}: ${status.old === null ? `new, ${status.new}` : `${status.old} → ${status.new ?? 'gone'}`}`),
+    ),
   ];
-  return { cells: [decision(one), joined([criterion, ...others], '; '), plain(sides?.old ?? null), plain(sides?.new ?? null)], line };
+  const criterion = isBoth && written !== null ? rewritten(written) : code(one.criterion);
+  return {
+    cells: [decision(one), joined([criterion, ...(isBoth ? others : [])], '; '), plain(sides?.old ?? null), plain(sides?.new ?? null)],
+    line,
+  };
 }
 
 /** `holds → fails`, `removed (held)`, `new: holds`. */
@@ -53,12 +60,4 @@ function decision({ change, status, turned }: RequirementChange): Cell {
   if (turned === null) return plain(`still ${status.new}`);
   const text = `${status.old} → ${status.new}`;
   return turned === 'worse' ? strong(text) : plain(text);
-}
-
-function replaced({ old, new: now }: Texts): Cell {
-  return [
-    { kind: 'old', text: old! },
-    { kind: 'plain', text: ' ' },
-    { kind: 'new', text: now! },
-  ];
 }

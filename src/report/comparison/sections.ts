@@ -1,13 +1,13 @@
 // A comparison as sections of rows, the most serious first: what the text, the Markdown and the page show.
 import type { Comparison, Lines } from '../../review/comparison.ts';
-import { choices, formulas, inputs, results } from './entry-sections.ts';
+import { choices, formulas, inputs, lost, results } from './entry-sections.ts';
 import { functions, statements, tables } from './other-sections.ts';
 import { margins, requirements } from './requirement-sections.ts';
 import { errors, mended, prose, signatures, titleBlock } from './sheet-sections.ts';
 
-/** A piece of a cell. `code` is notation, `old` and `new` are words that went or came, `strong` is what to look at. */
+/** A piece of a cell. `code` is notation, `old` and `new` are what went and what came, `strong` is what to look at. */
 export interface Piece {
-  readonly kind: 'plain' | 'code' | 'old' | 'new' | 'strong';
+  readonly kind: 'plain' | 'code' | 'old' | 'new' | 'old code' | 'new code' | 'strong';
   readonly text: string;
 }
 
@@ -32,6 +32,7 @@ export type MakeSection = (comparison: Comparison) => Section | null;
 
 const SECTIONS: readonly MakeSection[] = [
   errors,
+  lost,
   requirements,
   signatures,
   choices,

@@ -5,18 +5,17 @@ import type { Piece, Row, Section } from './sections.ts';
 
 export function errors({ problems }: Comparison): Section | null {
   const rows = problems.filter(({ change }) => change === 'added').map(problemRow); // biome-ignore format: one step
-  return section('New errors and warnings', ['kind', 'problem', 'place'], rows, true);
+  return section('New errors and warnings', ['kind', 'problem'], rows, true);
 }
 
 export function mended({ problems }: Comparison): Section | null {
   const rows = problems.filter(({ change }) => change === 'removed').map(problemRow); // biome-ignore format: one step
-  return section('Errors and warnings that are gone', ['kind', 'problem', 'place'], rows, false);
+  return section('Errors and warnings that are gone', ['kind', 'problem'], rows, false);
 }
 
 function problemRow({ change, severity, message, path, line }: ProblemChange): Row {
-  const at = line.new ?? line.old;
-  const place = [path, at === null ? null : `line ${at}`].filter((part) => part !== null).join(', ');
-  return { cells: [severity === 'error' && change === 'added' ? strong(severity) : plain(severity), plain(message), plain(place)], line };
+  const kind = severity === 'error' && change === 'added' ? strong(severity) : plain(severity);
+  return { cells: [kind, plain(path === null ? message : `${path}: ${message}`)], line };
 }
 
 export function signatures({ signatures: all }: Comparison): Section | null {
@@ -38,7 +37,7 @@ export function titleBlock({ frontMatter }: Comparison): Section | null {
 }
 
 export function prose({ prose: all }: Comparison): Section | null {
-  const rows = all.map(({ heading, words, line }) => ({ cells: [plain(heading), pieces(words)], line }));
+  const rows = all.map(({ heading, words, line }) => ({ cells: [plain(heading ?? '–'), pieces(words)], line }));
   return section('Prose', ['under', 'words'], rows, false);
 }
 

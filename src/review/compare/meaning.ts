@@ -17,11 +17,23 @@ export function meaning(node: unknown, renames: Renames = NO_RENAMES): string {
     if (SPELLING.has(key)) return undefined;
     if (value === null || typeof value !== 'object') return value;
     if (key === 'unit') return value.text;
-    let inner = value;
-    while (inner.kind === 'group') inner = inner.inner;
+    const inner = plainForm(value);
     const named = inner.kind === 'name' || NAMING.has(key);
     return named && renames.has(inner.name) ? { ...inner, name: renames.get(inner.name) } : inner;
   });
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: a part of the tree of any kind; what is read of it is asked for by its `kind`.
+type Part = any;
+
+/** Without parentheses around it, nor around what a sum or a product begins with: `(a * b) / c` is calculated as `a * b / c`. */
+function plainForm(part: Part): Part {
+  let inner = part;
+  while (inner.kind === 'group') inner = inner.inner;
+  const parts = inner.kind === 'sum' ? 'terms' : inner.kind === 'product' ? 'factors' : null;
+  if (parts === null) return inner;
+  const first = plainForm(inner[parts][0].operand);
+  return first.kind === inner.kind ? { ...inner, [parts]: [...first[parts], ...inner[parts].slice(1)] } : inner;
 }
 
 /** Parts of a statement that are compared by themselves, or that say nothing about what is calculated. */

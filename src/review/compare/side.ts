@@ -55,26 +55,3 @@ export function changeOf(old: unknown, now: unknown): 'added' | 'removed' | 'cha
 export function textsOf(old: string | null, now: string | null): Texts | null {
   return old === now ? null : { old, new: now };
 }
-
-/**
- * Pairs things by name, the old names replaced: in the order of the new ones, then the old ones that are gone. Of several with one name
- * the first counts.
- */
-export function pairByName<T>(
-  old: readonly T[],
-  now: readonly T[],
-  nameOf: (of: T) => string,
-  renames: Renames,
-): readonly (readonly [T | null, T | null])[] {
-  const before = firstByName(old, (of) => renames.get(nameOf(of)) ?? nameOf(of));
-  const after = firstByName(now, nameOf);
-  const pairs = [...after].map(([name, its]) => [before.get(name) ?? null, its] as const);
-  const gone = [...before].filter(([name]) => !after.has(name)).map(([, its]) => [its, null] as const);
-  return [...pairs, ...gone];
-}
-
-function firstByName<T>(all: readonly T[], nameOf: (of: T) => string): ReadonlyMap<string, T> {
-  const found = new Map<string, T>();
-  for (const one of all) if (!found.has(nameOf(one))) found.set(nameOf(one), one);
-  return found;
-}

@@ -1,8 +1,8 @@
 // The change of a value: both texts, the difference and what it is of the old value.
 import type { Shown } from '../../run/result.ts';
-import { numberText } from '../../units/number-text.ts';
+import { numberText, percentText } from '../../units/number-text.ts';
 import { differenceFromSI, differenceUnit } from '../../units/quantity.ts';
-import type { Unit } from '../../units/unit.ts';
+import { PLAIN_UNIT, type Unit } from '../../units/unit.ts';
 import type { ValueChange } from '../comparison.ts';
 
 type Quantity = Extract<Shown, { kind: 'quantity' }>;
@@ -17,7 +17,8 @@ export function valueChange(old: Shown | null, now: Shown | null): ValueChange |
   if (sameValue(old, now)) return null;
   const texts = { old: old?.text ?? null, new: now?.text ?? null };
   if (old?.kind === 'quantity' && now?.kind === 'quantity') return { ...texts, ...difference(old, now) };
-  if (old?.kind === 'date' && now?.kind === 'date') return { ...texts, absolute: signed(now.days - old.days, ' d'), relative: null };
+  if (old?.kind === 'date' && now?.kind === 'date')
+    return { ...texts, absolute: differenceText(now.days - old.days, ' d'), relative: null };
   if (old?.kind === 'list' && now?.kind === 'list') return { ...texts, absolute: null, relative: largest(old.items, now.items) };
   return { ...texts, absolute: null, relative: null };
 }
@@ -45,28 +46,28 @@ function difference(old: Quantity, now: Quantity): Pick<ValueChange, 'absolute' 
   const by = now.si - old.si;
   const unit = now.unit && differenceUnit(now.unit);
   const relative = old.si === 0 || old.unit?.point || PARTS.has(unit?.text ?? '') ? null : by / Math.abs(old.si);
-  return { absolute: signed(differenceFromSI(by, unit), unitText(unit)), relative };
+  return { absolute: differenceText(differenceFromSI(by, unit), unit), relative };
 }
 
+/** One dimension, both points or both not, and no watts that became volt-amperes. */
 function isOfOneKind(old: Quantity, now: Quantity): boolean {
-  const [a, b] = [old.unit, now.unit];
-  return (
-    a?.dimension === b?.dimension ||
-    (a?.text ?? '') === (b?.text ?? '') ||
-    (!!a && !!b && a.point === b.point && a.dimension === b.dimension)
-  );
+  const [a, b] = [old.unit ?? PLAIN_UNIT, now.unit ?? PLAIN_UNIT];
+  return a.dimension === b.dimension && a.point === b.point && (a.power ?? b.power) === (b.power ?? a.power);
 }
 
-function near(a: number, b: number): boolean {
+/** Whether two numbers are one value (grammar P4). */
+export function near(a: number, b: number): boolean {
   return a === b || Math.abs(a - b) <= TOLERANCE * Math.max(Math.abs(a), Math.abs(b));
 }
 
-/** A difference of percentages is one of points, so that nobody takes it for a relative change. */
-function unitText(unit: Unit | null): string {
-  const text = unit?.text ?? '';
-  return text === '%' ? ' points' : text === '' ? '' : ` ${text}`;
+/** `+1.20 A`. A difference of percentages is one of points, so that nobody takes it for a relative change. */
+export function differenceText(value: number, unit: Unit | string | null): string {
+  const sign = value < 0 ? '' : '+';
+  const text = typeof unit === 'string' || unit === null ? (unit ?? '') : unit.text === '%' ? ' points' : unit.text && ` ${unit.text}`;
+  return `${sign}${numberText(value, DIGITS)}${text}`;
 }
 
-function signed(value: number, unit: string): string {
-  return `${value < 0 ? '' : '+'}${numberText(value, DIGITS)}${unit}`;
+/** A relative change in percent, two digits: `+3.6 %`. */
+export function percentChange(fraction: number): string {
+  return `${fraction < 0 ? '' : '+'}${percentText(fraction)} %`;
 }

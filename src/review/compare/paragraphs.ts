@@ -1,0 +1,80 @@
+// The prose of a sheet as paragraphs to compare: Markdown without tables, and the comments of calc blocks.
+import { lex } from '../../language/lexer.ts';
+import { applyEdits } from '../../sheet/edits.ts';
+import type { ProseValue } from '../../sheet/prose-values.ts';
+import type { CalcCell, ProseCell } from '../../sheet/sheet.ts';
+import type { Edit } from '../../text/problem.ts';
+import type { Span } from '../../text/span.ts';
+import { oneLine, type Pair, type Side } from './side.ts';
+
+export interface Paragraph {
+  /** On one line. */
+  readonly text: string;
+  /** In the file, from 1. */
+  readonly line: number;
+  /** The heading that it stands under. */
+  readonly heading: string | null;
+}
+
+const PARAGRAPH = /(?:[^\S\r\n]*[^\s][^\r\n]*(?:\r\n?|\n|$))+/g;
+const HEADING = /^ {0,3}#{1,6}[ \t]+(.+?)(?:[ \t]+#+)?[ \t]*$/m;
+
+/** The paragraphs of one side, in the order of the text. A value in prose reads as the new sheet has it: results are compared by themselves. */
+export function paragraphs(pair: Pair, which: 'old' | 'new'): readonly Paragraph[] {
+  const side = pair[which];
+  const { sheet } = side.evaluation;
+  const cuts = [...sheet.tables, ...sheet.csvTables].map(({ at }) => at);
+  const edits = sheet.values.flatMap((value): readonly Edit[] => {
+    const text = valueText(pair, which, value);
+    return text === null ? [] : [{ at: value.at, text }];
+  });
+  const found: Paragraph[] = [];
+  let heading: string | null = null;
+  for (const cell of sheet.cells) {
+    const pieces = cell.kind === 'prose' ? proseOf(cell) : cell.kind === 'calc' ? commentsOf(cell) : [];
+    for (const at of pieces) {
+      const text = oneLine(edited(side, at, cuts, edits));
+      if (text === '') continue;
+      heading = cell.kind === 'prose' ? (HEADING.exec(sheet.text.slice(at.start, at.end))?.[1] ?? heading) : heading;
+      found.push({ text, line: side.lineAt(at.start), heading });
+    }
+  }
+  return found;
+}
+
+function proseOf({ raw, at }: ProseCell): readonly Span[] {
+  return [...raw.matchAll(PARAGRAPH)].map(({ index, 0: text }) => ({ start: at.start + index, end: at.start + index + text.length }));
+}
+
+function commentsOf({ text, code }: CalcCell): readonly Span[] {
+  const comments = lex(text).trivia.filter(({ kind }) => kind === 'comment');
+  return comments.map(({ at }) => ({ start: code.start + at.start, end: code.start + at.end }));
+}
+
+/** The text at a place, tables left out and values replaced. */
+function edited({ evaluation }: Side, at: Span, cuts: readonly Span[], edits: readonly Edit[]): string {
+  const inside = (place: Span) => ({ start: Math.max(0, place.start - at.start), end: Math.min(at.end, place.end) - at.start });
+  const cut = cuts.filter((place) => place.start < at.end && place.end > at.start);
+  const values = edits.filter(
+    (edit) =>
+      at.start <= edit.at.start && edit.at.end <= at.end && !cut.some((place) => place.start <= edit.at.start && edit.at.end <= place.end),
+  );
+  const changes = [
+    ...cut.map((place) => ({ at: inside(place), text: '' })),
+    ...values.map((edit) => ({ at: inside(edit.at), text: edit.text })),
+  ];
+  return applyEdits(evaluation.sheet.text.slice(at.start, at.end), changes);
+}
+
+/** `[34.40 A](#I_n)` with the text and the name that the new sheet has; null where it has no such value. */
+function valueText({ new: now, renames }: Pair, which: 'old' | 'new', { name, column, withUncertainty }: ProseValue): string | null {
+  const { result, sheet } = now.evaluation;
+  const its = which === 'old' ? (renames.get(name) ?? name) : name;
+  const shown = column === null ? result.entries.get(its)?.value : null;
+  const text = shown
+    ? withUncertainty
+      ? shown.text
+      : shown.short
+    : sheet.values.find((value) => value.name === its && value.column === column)?.text;
+  return text === undefined ? null : `[${text}](#${its}${column === null ? '' : `.${column}`})`;
+}
