@@ -2,14 +2,23 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import type { Frame, Locator, Page } from 'playwright-core';
+import type { Frame, Locator, Page, Request } from 'playwright-core';
 import type { AccessibilityFault, Action, Focused, Target } from './protocol.ts';
 
 const patience = 10_000;
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+/** What the user sits at. */
+export interface Screen {
+  readonly page: Page;
+  /** The folder for pictures. */
+  readonly artifacts: string;
+  /** What frames of outputs are waiting for from the server at this moment. */
+  readonly requests: ReadonlySet<Request>;
+}
+
 /** Does one action and returns what the user then knows. Throws what went wrong, in words for the test's report. */
-export function act(page: Page, artifacts: string, action: Action): Promise<unknown> {
+export function act({ page, artifacts, requests }: Screen, action: Action): Promise<unknown> {
   switch (action.do) {
     case 'press':
       return page.keyboard.press(action.keys);
@@ -33,6 +42,8 @@ export function act(page: Page, artifacts: string, action: Action): Promise<unkn
       return visible(page, action.target).then((elements) => Promise.all(elements.map((element) => element.innerText())));
     case 'focused':
       return focused(page);
+    case 'settle':
+      return settle(requests);
     case 'check accessibility':
       return accessibility(page, action.target);
     case 'resize':
@@ -109,6 +120,17 @@ async function settled<T>(ask: () => Promise<T | undefined>): Promise<T | undefi
     if (answer !== undefined || Date.now() > end) return answer;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
+}
+
+/** Waits until the frames of outputs have all that they asked for, and ask for no more in a while. */
+async function settle(requests: ReadonlySet<Request>): Promise<void> {
+  let calm = 0;
+  const enough = 4;
+  await settled(async () => {
+    calm = requests.size === 0 ? calm + 1 : 0;
+    return calm > enough || undefined;
+  });
+  if (calm <= enough) throw new Error(`The page is still waiting for ${[...requests].map((request) => request.url()).join(', ')}.`);
 }
 
 async function focused(page: Page): Promise<Focused> {

@@ -3,7 +3,8 @@ import { appendFileSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { format, parseArgs } from 'node:util';
-import { act } from './actions.ts';
+import type { Request } from 'playwright-core';
+import { act, type Screen } from './actions.ts';
 import { startBrowser } from './browser.ts';
 import { openChannel } from './channel.ts';
 import { addressSetting } from './protocol.ts';
@@ -39,7 +40,12 @@ async function main(): Promise<number> {
   const browser = await startBrowser();
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'] });
   const page = await context.newPage();
-  const channel = await openChannel((action) => act(page, artifacts, action));
+  const requests = new Set<Request>();
+  page.on('request', (request) => /vscode-resource|\/webview\//.test(request.url()) && requests.add(request));
+  page.on('requestfinished', (request) => requests.delete(request));
+  page.on('requestfailed', (request) => requests.delete(request));
+  const screen: Screen = { page, artifacts, requests };
+  const channel = await openChannel((action) => act(screen, action));
   await addSetting(userData, addressSetting, channel.address);
   const server = await startServer({
     data: path.join(userData, 'server'),
@@ -62,7 +68,7 @@ async function main(): Promise<number> {
     await page.goto(address(server.authority, workspace));
     return await ended;
   } catch (error) {
-    await act(page, artifacts, { do: 'screenshot', name: 'at-the-end' });
+    await act(screen, { do: 'screenshot', name: 'at-the-end' });
     throw error;
   } finally {
     channel.close();

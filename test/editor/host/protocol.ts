@@ -14,7 +14,7 @@ export type Action =
   | { readonly do: 'type'; readonly text: string }
   | { readonly do: 'click' | 'hover' | 'see' | 'have' | 'miss' | 'read' | 'markup'; readonly target: Target }
   | { readonly do: 'texts'; readonly target: Target }
-  | { readonly do: 'focused' }
+  | { readonly do: 'focused' | 'settle' }
   | { readonly do: 'check accessibility'; readonly target: Target }
   | { readonly do: 'resize'; readonly width: number; readonly height: number }
   | { readonly do: 'screenshot'; readonly name: string }

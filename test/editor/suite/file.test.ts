@@ -58,7 +58,7 @@ describe('the file of a sheet', () => {
     const notebook = await openSheet(sheetOf('use "mill-standard.ampwright.md" for U_mill\nU = 2 * U_mill'));
     await resultSaying(notebook, 0, 'U = 800.0 V');
     await vscode.workspace.fs.writeFile(used, new TextEncoder().encode(sheetOf('U_mill = 500 V')));
-    await resultSaying(notebook, 0, 'U = 1000 V');
+    await resultSaying(notebook, 0, 'U = 1.000 kV');
   });
 
   it('reads no file outside the workspace', async () => {

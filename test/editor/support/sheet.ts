@@ -1,6 +1,6 @@
 // Sheets for the tests in the editor: written into the workspace, opened, edited, and read back from their file.
 import * as vscode from 'vscode';
-import { available, have, pictureOfFailure, target } from './ui.ts';
+import { available, pictureOfFailure, settle } from './ui.ts';
 import { waitFor } from './wait.ts';
 
 const folder = () => vscode.workspace.workspaceFolders![0]!.uri;
@@ -28,8 +28,6 @@ export async function openSheet(text: string, name = `sheet-${++count}.ampwright
     const active = vscode.window.activeNotebookEditor;
     return active?.notebook.uri.toString() === uri.toString() ? active : undefined;
   });
-  // An editor that is closed while its outputs' frame still loads leaves the next one waiting for that frame for ever.
-  if (available()) await have(target.outputs('#container'));
   return editor.notebook;
 }
 
@@ -48,11 +46,14 @@ export function plainResult(cell: vscode.NotebookCell): string {
 }
 
 /** Waits until the results of a block say something, and returns them. */
-export const resultSaying = (notebook: vscode.NotebookDocument, number: number, words: string): Promise<string> =>
-  waitFor(`“${words}” in the results of block ${number}, which are “${plainResult(block(notebook, number))}”,`, () => {
-    const text = plainResult(block(notebook, number));
-    return text.includes(words) ? text : undefined;
-  });
+export const resultSaying = (notebook: vscode.NotebookDocument, number: number, words: string): Promise<string> => {
+  const text = () => plainResult(block(notebook, number));
+  return waitFor(
+    `the results of block ${number} say “${words}”`,
+    () => text().includes(words) && text(),
+    () => `They say “${text()}”.`,
+  );
+};
 
 /** Replaces the one place where a cell says `before`. */
 export async function edit(cell: vscode.NotebookCell, before: string, after: string): Promise<void> {
@@ -68,6 +69,8 @@ export async function edit(cell: vscode.NotebookCell, before: string, after: str
 /** For behind each test: closes all editors without saving. */
 export async function closeAll(this: Mocha.Context): Promise<void> {
   await pictureOfFailure(this);
+  // A frame of outputs that is closed while it loads keeps its service worker busy, for which the next one waits for minutes.
+  if (available()) await settle();
   const notebooks = () => vscode.workspace.notebookDocuments.filter((notebook) => notebook.isDirty);
   for (const notebook of notebooks()) {
     await vscode.window.showNotebookDocument(notebook);

@@ -37,6 +37,8 @@ export const webviewText = (): Promise<string> => read(inOutputs('body'));
 export const focused = async (): Promise<Focused> => (await user({ do: 'focused' })) as Focused;
 export const accessibilityFaults = async (target: Target): Promise<AccessibilityFault[]> =>
   (await user({ do: 'check accessibility', target })) as AccessibilityFault[];
+/** Waits until the frames of outputs have all that they asked the server for. */
+export const settle = async (): Promise<void> => void (await user({ do: 'settle' }));
 export const resize = async (width: number, height: number): Promise<void> => void (await user({ do: 'resize', width, height }));
 /** A picture of the whole window, `test-artifacts/HOST/NAME.png`. */
 export const screenshot = async (name: string): Promise<void> => void (await user({ do: 'screenshot', name }));
