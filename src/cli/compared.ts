@@ -22,6 +22,7 @@ export function printComparisons({ old, new: now, sheets }: Comparisons, stream:
 function printSheet(sheet: ComparedSheet, stream: Stream, named: boolean): void {
   const { paint, line } = stream;
   if (named) line(`\n${paint('bold', visible(sheet.path))}`);
+  if (sheet.oldPath !== null && sheet.comparison !== null) line(`the file was ${visible(sheet.oldPath)}`);
   line(visible(sheet.comparison === null ? sheetLine(sheet) : headline(sheet.comparison).join(' · ') || 'small changes'));
   if (sheet.comparison !== null) for (const section of sectionsOf(sheet.comparison)) printSection(section, stream);
 }

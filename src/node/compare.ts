@@ -2,9 +2,9 @@
 import { statSync } from 'node:fs';
 import { type ComparedSheet, type Comparisons, comparedSheet, notCompared, sameSheet } from '../review/comparisons.ts';
 import { evaluateSheet } from '../run/evaluate.ts';
-import { renamedFrom } from './git-files.ts';
+import { renamesBetween } from './git-files.ts';
 import { mergeBase, pathInRepository, type Revision, repositoryOf, revision } from './git-revisions.ts';
-import { type Candidate, type CandidatePair, pairCandidates, sheetsIn, sheetsOfRevision, sheetsOfWorkTree } from './sheet-candidates.ts';
+import { type CandidatePair, pairCandidates, sheetsIn, sheetsOfRevision, sheetsOfWorkTree } from './sheet-candidates.ts';
 import { type SheetSource, sheetOnDisk } from './sheet-source.ts';
 
 /** Two sheets, or two folders whose sheets belong together by their path. */
@@ -37,19 +37,19 @@ export async function compareSince(paths: readonly string[], { since, until = nu
   for (const path of paths) {
     const inside = pathInRepository(root, path);
     const news = now === null ? await sheetsOfWorkTree(root, path, open) : sheetsOfRevision(root, now, inside);
-    const olds = sheetsOfRevision(root, old, oldPath(root, old, inside, news));
+    const before = sheetsOfRevision(root, old, inside);
+    const renames = news.every((one) => before.some((other) => other.path === one.path))
+      ? NONE
+      : renamesBetween(root, old.commit, now?.commit ?? 'HEAD');
+    const moved = before.length === 0 && news.length === 1 ? renames.get(news[0]!.path) : undefined;
+    const olds = moved === undefined ? before : sheetsOfRevision(root, old, moved);
     const missing = `is no sheet, neither in ${old.short} nor in ${now?.short ?? 'the work tree'}`;
-    sheets.push(...(olds.length + news.length === 0 ? [notCompared(path, missing)] : pairCandidates(olds, news).map(comparePair)));
+    sheets.push(...(olds.length + news.length === 0 ? [notCompared(path, missing)] : pairCandidates(olds, news, renames).map(comparePair)));
   }
   return { old: label(old), new: now === null ? 'work tree' : label(now), sheets };
 }
 
-/** Where a single sheet stood in the old revision. */
-function oldPath(root: string, { commit }: Revision, inside: string, news: readonly Candidate[]): string {
-  const [only, ...more] = news;
-  if (only?.path !== inside || more.length > 0) return inside;
-  return renamedFrom(root, commit, inside) ?? inside;
-}
+const NONE: ReadonlyMap<string, string> = new Map();
 
 function comparePair([old, now]: CandidatePair): ComparedSheet {
   const either = (now ?? old)!;

@@ -54,11 +54,12 @@ export function storedSheets(root: string, commit: string, folder: string): read
   return listed.split('\0').filter((path) => path.endsWith(SHEET_ENDING) && searched(path)).sort(); // biome-ignore format: one step
 }
 
-/** The path that a file of HEAD had in an older revision, if it was renamed since; null otherwise. */
-export function renamedFrom(root: string, commit: string, path: string): string | null {
-  const fields = gitText(root, ['diff-tree', '-r', '-z', '-M', '--diff-filter=R', '--name-status', commit, 'HEAD']).split('\0');
-  for (let i = 0; i + 2 < fields.length; i += 3) if (fields[i + 2] === path) return fields[i + 1]!;
-  return null;
+/** Files that were renamed between two revisions: old paths by new ones. */
+export function renamesBetween(root: string, old: string, now: string): ReadonlyMap<string, string> {
+  const fields = gitText(root, ['diff-tree', '-r', '-z', '-M', '--diff-filter=R', '--name-status', old, now]).split('\0');
+  const renames = new Map<string, string>();
+  for (let i = 0; i + 2 < fields.length; i += 3) renames.set(fields[i + 2]!, fields[i + 1]!);
+  return renames;
 }
 
 /** Reads files of a revision for the sheet at `sheet`, a path in the repository; paths are relative to its folder, as in `workspaceFiles`. */

@@ -38,11 +38,16 @@ export function sheetsOfRevision(root: string, { commit }: Revision, inside: str
 
 export type CandidatePair = readonly [old: Candidate | null, now: Candidate | null];
 
-/** Those with one path first; of the rest those that were moved; then those on one side alone. */
-export function pairCandidates(olds: readonly Candidate[], news: readonly Candidate[]): readonly CandidatePair[] {
+/** Those with one path first; of the rest those that were moved, as `renames` (old paths by new ones) or their likeness tells; then those on one side alone. */
+export function pairCandidates(
+  olds: readonly Candidate[],
+  news: readonly Candidate[],
+  renames: ReadonlyMap<string, string> = new Map(),
+): readonly CandidatePair[] {
   const left = new Map(olds.map((one) => [one.path, one]));
   const take = (one: Candidate | undefined) => (one !== undefined && left.delete(one.path) ? one : null);
   const partner = new Map(news.map((one) => [one, take(left.get(one.path))]));
+  for (const one of news) if (partner.get(one) === null) partner.set(one, take(left.get(renames.get(one.path) ?? '')));
   for (const likeness of [numberOf, fileNameOf]) {
     const waiting = new Map([...left.values()].reverse().map((one) => [likeness(one), one]));
     for (const one of news) {

@@ -51,6 +51,7 @@ function cellText(cell: Cell): string {
       return `${edge[1] && ' '}${inner}${edge[3] && ' '}`;
     })
     .join('')
+    .replaceAll('</del><ins>', '</del> <ins>')
     .trim();
 }
 

@@ -12,9 +12,17 @@ const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
 const COMPARISON_STYLE = `
 .aw-compared del { color: var(--aw-fails); text-decoration: line-through; }
 .aw-compared ins { color: var(--aw-holds); text-decoration: underline; text-underline-offset: 2px; }
+.aw-compared del + ins { margin-left: .3em; }
+.aw-compared .aw-register { width: 100%; }
+.aw-compared .aw-register th[scope="row"] { width: 22%; }
 .aw-compared summary { cursor: pointer; padding: 6px 0; font-weight: 600; }
 .aw-compared td { overflow-wrap: anywhere; }
 .aw-compared .aw-lines { white-space: nowrap; color: var(--aw-quiet); }
+@media (max-width: 560px) {
+  .aw-compared .aw-register th[scope="row"] { width: auto; font-weight: 600; }
+  .aw-compared .aw-register td:empty { display: none; }
+  .aw-compared .aw-register td::before { content: attr(data-name) ": "; color: var(--aw-quiet); }
+}
 @media print { .aw-compared details > *:not(summary) { display: block; } }
 `;
 
@@ -85,7 +93,7 @@ function sectionView({ title, heads, rows, open }: Section, number: number): Ele
       element(
         'tbody',
         {},
-        rows.map((row) => rowView(row, heads.length, number)),
+        rows.map((row) => rowView(row, heads, number)),
       ),
     ),
   );
@@ -93,15 +101,16 @@ function sectionView({ title, heads, rows, open }: Section, number: number): Ele
   return element('section', {}, element('h3', {}, title), table);
 }
 
-function rowView({ cells, line }: Row, width: number, number: number): ElementNode {
-  const [first = [], ...others] = Array.from({ length: width }, (_, i) => cells[i] ?? []);
-  const lines = line.old === line.new ? `${line.new ?? ''}` : `${line.old ?? '–'} → ${line.new ?? '–'}`;
+function rowView({ cells, line }: Row, heads: readonly string[], number: number): ElementNode {
+  const [first = [], ...others] = heads.map((_, i) => cells[i] ?? []);
+  const lines =
+    line.new === null ? `was ${line.old}` : line.old === null || line.old === line.new ? `${line.new}` : `${line.old} → ${line.new}`;
   return element(
     'tr',
     { 'data-key': `${number}:${line.old ?? ''}:${line.new ?? ''}` },
     element('th', { scope: 'row' }, cellView(first)),
-    others.map((cell) => element('td', {}, cellView(cell))),
-    element('td', { class: 'aw-lines' }, lines),
+    others.map((cell, i) => element('td', { 'data-name': heads[i + 1]! }, cellView(cell))),
+    element('td', { class: 'aw-lines', 'data-name': 'line' }, lines),
   );
 }
 
