@@ -1,5 +1,6 @@
 // A value that does not exist: thrown inside evaluation, caught at the statement (or the cell of a column) that has no value.
 import type { Problem } from '../text/problem.ts';
+import type { Span } from '../text/span.ts';
 import type { Item } from './program.ts';
 
 /**
@@ -15,11 +16,13 @@ export class Fault {
   ) {}
 }
 
-/** An empty cell of a row (from 0). */
+/** An empty cell of a row (from 0), read at a place of the code. */
 export class AbsentCell extends Fault {
   constructor(
     readonly table: string,
+    readonly column: string,
     readonly row: number,
+    readonly at: Span,
   ) {
     super('absent', null);
   }

@@ -1,25 +1,25 @@
 // Results of requirements: decided once, for each row of a table, and throughout ranges of operation (D1 to D7).
 import type * as ast from '../language/ast.ts';
-import type { Checked, Plan } from '../language/checked.ts';
+import type { Plan } from '../language/checked.ts';
 import { rowLabel } from '../language/compiler/choices.ts';
 import { compilerOf } from '../language/compiler/compile.ts';
 import { compileDecision, type DecidedSides, type Decision, type Outcome, relativeSlack } from '../language/compiler/decisions.ts';
 import type { Evaluate, Frame, Run } from '../language/compiler/frame.ts';
-import { defineLets } from '../language/compiler/values.ts';
-import { Fault } from '../language/fault.ts';
+import { defineLets, emptyCell } from '../language/compiler/values.ts';
+import { AbsentCell, Fault } from '../language/fault.ts';
 import { print } from '../language/print.ts';
+import { typeProblem } from '../language/problems/types.ts';
+import { valueProblem } from '../language/problems/values.ts';
 import type { Item } from '../language/program.ts';
-import { elementOf } from '../language/type.ts';
-import { numberText, percentText, uncertainText } from '../units/number-text.ts';
-import { differenceFromSI, differenceUnit } from '../units/quantity.ts';
-import { missingOf, spreadAgain } from './entry-result.ts';
+import { best, type Uncertain } from '../language/uncertainty/dual.ts';
+import type { Problem } from '../text/problem.ts';
+import { missingOf } from './entry-result.ts';
 import { frameOf } from './evaluate-item.ts';
-import type { RequirementResult, Sides, Status } from './result.ts';
+import type { RequirementResult, Status } from './result.ts';
 import type { Base } from './result-base.ts';
 import { decidingRun, faultProblem } from './run-item.ts';
-import { show, unitFor } from './shown.ts';
-import { throughoutPoints, withPoint } from './throughout.ts';
-import { writtenNumber } from './written.ts';
+import { shownSides } from './shown-sides.ts';
+import { pointShown, throughoutPoints, withPoint } from './throughout.ts';
 
 type RequirementPlan = Extract<Plan, { kind: 'requirement' }>;
 
@@ -44,6 +44,7 @@ export function requirementResult(item: Item, statement: ast.Requirement, base: 
   try {
     const decided = decideAll(item, plan, run);
     item.runProblems.push(...run.notes.filter((note) => note.code !== 'undecided'));
+    item.runProblems.push(...remarksOn(item, plan, decided));
     const worst = decided[0];
     if (worst === undefined) return { ...base(), ...head, ...none, status: 'holds', missing: null };
     const sides = (d: Decided) => (d.sides === null ? null : shownSides(d.sides, digits));
@@ -51,10 +52,7 @@ export function requirementResult(item: Item, statement: ast.Requirement, base: 
       plan.each === null
         ? []
         : decided.map((d) => ({ row: d.row, label: rowLabel(plan.each!.table, d.row), status: d.outcome as Status, sides: sides(d) }));
-    const worstAt = plan.throughout.map((span, i) => ({
-      name: span.item.label,
-      value: show(worst.point[i]!, span.item.checked!.signature.type, span.item.checked!.signature.display, { digits }),
-    }));
+    const worstAt = plan.throughout.map((span, i) => ({ name: span.item.label, value: pointShown(span.item, worst.point[i]!, digits) }));
     const missing = worst.outcome === 'not calculated' ? ({ kind: 'error' } as const) : null;
     return { ...base(), ...head, status: worst.outcome, sides: sides(worst), rows, worstAt, missing };
   } catch (fault) {
@@ -63,6 +61,24 @@ export function requirementResult(item: Item, statement: ast.Requirement, base: 
     if (problem !== null) item.runProblems.push(problem);
     return { ...base(), ...head, ...none, status: 'not calculated', missing: missingOf(item, fault) };
   }
+}
+
+/** What is wrong with the requirement itself: it can't fail (D8), or equality is asked of uncertain values (D3). */
+function remarksOn(item: Item, plan: RequirementPlan, decided: readonly Decided[]): Problem[] {
+  const remarks: Problem[] = [];
+  const worst = decided[0];
+  if (worst === undefined) remarks.push(valueProblem('no-row-checked', item.statement.at, { table: plan.each!.table.name }));
+  if (plan.follows !== null && worst?.outcome === 'holds' && notNegative(worst.sides)) {
+    remarks.push(valueProblem('follows-from-choice', plan.condition.at, { entry: plan.follows }));
+  }
+  const equality = decided.find(({ sides }) => sides !== null && ['==', 'is'].includes(sides.relation) && sides.combined.expanded > 0);
+  if (equality !== undefined) remarks.push(typeProblem('equality-uncertain', equality.sides!.at, {}));
+  return remarks;
+}
+
+/** A condition with a factor says more than one with a smaller one only of what is not negative. */
+function notNegative(sides: DecidedSides | null): boolean {
+  return sides === null || sides.of !== 'quantity' || [sides.left, sides.right].every((side) => best(side as Uncertain) >= 0);
 }
 
 /** All rows at their worst points, worst first. */
@@ -78,7 +94,7 @@ function decideAll(item: Item, plan: RequirementPlan, run: Run): readonly Decide
       for (const row of rowsOf(plan, where, run)) {
         const frame = frameOf(run);
         if (plan.each !== null) frame.locals[plan.each.row] = row;
-        const decision = plan.each === null ? decide(frame) : decideRow(decide, frame, item, row);
+        const decision = plan.each === null ? decideAt(decide, frame, plan, point) : decideRow(decide, frame, item, row);
         const decided: Decided = { row, ...decision, point };
         const known = worst.get(row);
         if (known === undefined || isWorse(decided, known)) worst.set(row, decided);
@@ -94,14 +110,30 @@ function freshFrame(frame: Frame, run: Run, lets: readonly number[]): Frame {
   return { locals, run };
 }
 
+/** Where there is no value at a point of the ranges, the point is told. */
+function decideAt(decide: (f: Frame) => Decision, frame: Frame, plan: RequirementPlan, point: readonly number[]): Decision {
+  if (point.length === 0) return decide(frame);
+  try {
+    return decide(frame);
+  } catch (fault) {
+    if (!(fault instanceof Fault) || fault.problem === null) throw fault;
+    const { at, message, places } = fault.problem;
+    const where = plan.throughout.map((span, i) => `\`${span.item.label}\` = ${pointShown(span.item, point[i]!, 4).text}`).join(', ');
+    throw new Fault('error', valueProblem('undefined-at', at, { where, message }, places));
+  }
+}
+
 /** A row in error leaves the others; its error is the requirement's. */
 function decideRow(decide: (f: Frame) => Decision, frame: Frame, item: Item, row: number): Pick<Decided, 'outcome' | 'sides'> {
   try {
     return decide(frame);
   } catch (fault) {
     if (!(fault instanceof Fault)) throw fault;
-    const problem = faultProblem(fault, item);
-    if (problem !== null) item.runProblems.push({ ...problem, message: `row ${row + 1}: ${problem.message}` });
+    const problem = fault instanceof AbsentCell ? null : faultProblem(fault, item);
+    if (fault instanceof AbsentCell) item.runProblems.push(emptyCell(fault));
+    else if (problem !== null) {
+      item.runProblems.push(valueProblem('row-fault', problem.at, { row: row + 1, message: problem.message }, problem.places));
+    }
     return { outcome: 'not calculated', sides: null };
   }
 }
@@ -138,60 +170,4 @@ function isWorse(a: Decided, b: Decided): boolean {
 /** The margin that the uncertainty leaves, against the limit. */
 function margin(sides: DecidedSides): number {
   return relativeSlack({ ...sides, slack: sides.slack - sides.combined.expanded });
-}
-
-function shownSides(sides: DecidedSides, digits: number): Sides {
-  const { left, right, leftNode, rightNode, relation, limitIsLeft } = sides;
-  const type = elementOf(leftNode.type);
-  if (sides.of !== 'quantity' || type.is !== 'quantity') {
-    const text = (value: unknown, node: Checked) => show(value, elementOf(node.type), null, { digits });
-    return {
-      left: text(left, leftNode),
-      right: text(right, rightNode),
-      relation,
-      limitIsLeft,
-      slack: sides.slack,
-      margin: dayMargin(sides),
-      percent: null,
-      uncertainty: null,
-      expanded: 0,
-    };
-  }
-  const explicit = [leftNode, rightNode].find((n) => n.display !== 'auto' && !isZero(n))?.display;
-  const kind = isZero(leftNode) ? elementOf(rightNode.type) : type;
-  const unit = unitFor(kind, explicit ?? 'auto', [left, right]);
-  const side = (value: unknown, node: Checked) => {
-    const spread = node.kind === 'entry' ? spreadAgain(node.item) : undefined;
-    return show(value, kind, unit, { digits, written: sameUnit(node, unit) ? writtenNumber(node, value) : null, spread });
-  };
-  const difference = unit === null ? null : differenceUnit(unit);
-  const inUnit = (si: number, text: (x: number) => string) =>
-    text(differenceFromSI(si, difference)) + (difference === null ? '' : ` ${difference.text}`);
-  const { expanded } = sides.combined;
-  const point = kind.is === 'quantity' && kind.point;
-  return {
-    left: side(left, leftNode),
-    right: side(right, rightNode),
-    relation,
-    limitIsLeft,
-    slack: sides.slack,
-    margin: inUnit(sides.slack, (x) => numberText(x, digits)),
-    percent: point || sides.limit === 0 ? null : `${percentText(sides.slack / Math.abs(sides.limit))} %`,
-    uncertainty: expanded > 0 ? inUnit(expanded, (x) => uncertainText(0, x).U) : null,
-    expanded,
-  };
-}
-
-function dayMargin(sides: DecidedSides): string {
-  return sides.of === 'date' && !Number.isNaN(sides.slack) ? `${Math.round(sides.slack)} d` : '';
-}
-
-function isZero(node: Checked): boolean {
-  const type = elementOf(node.type);
-  return type.is === 'quantity' && type.zero;
-}
-
-function sameUnit(node: Checked, unit: ReturnType<typeof unitFor>): boolean {
-  if (node.display === 'auto') return false;
-  return (node.display?.text ?? '') === (unit?.text ?? '');
 }

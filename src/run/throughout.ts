@@ -1,4 +1,5 @@
 // Ranges of operation: the points at which a requirement is decided, and evaluating what depends on the replaced entries (D7).
+import type * as ast from '../language/ast.ts';
 import type { Plan } from '../language/checked.ts';
 import { compilerOf } from '../language/compiler/compile.ts';
 import type { Run } from '../language/compiler/frame.ts';
@@ -8,6 +9,7 @@ import type { Item } from '../language/program.ts';
 import { best, type Uncertain } from '../language/uncertainty/dual.ts';
 import { between } from './dependents.ts';
 import { evaluateRaw, frameOf } from './evaluate-item.ts';
+import type { Shown } from './result.ts';
 import { decidingRun } from './run-item.ts';
 import { show } from './shown.ts';
 
@@ -18,17 +20,24 @@ const INNER = 5;
 
 /** Every corner, and a grid of five inner points a name; one empty point where there is no range. */
 export function throughoutPoints(item: Item, plan: RequirementPlan, run: Run): readonly (readonly number[])[] {
-  const ranges = plan.throughout.map((span) => {
+  const statement = item.statement as ast.Requirement;
+  const ranges = plan.throughout.map((span, i) => {
     const k = compilerOf();
     const [from, to] = [span.from, span.to].map((end) => best(k.compile(end)(frameOf(run)) as Uncertain)) as [number, number];
     if (!(from < to)) {
-      const shown = (x: number) => show(x, span.item.checked!.signature.type, span.item.checked!.signature.display, { digits: 4 }).text;
-      raise(valueProblem('empty-range', item.statement.at, { variable: span.item.label, from: shown(from), to: shown(to) }));
+      const shown = (x: number) => pointShown(span.item, x, 4).text;
+      raise(valueProblem('empty-range', statement.throughout[i]!.at, { variable: span.item.label, from: shown(from), to: shown(to) }));
     }
     return { corners: [from, to], inner: Array.from({ length: INNER }, (_, i) => from + ((to - from) * (i + 1)) / (INNER + 1)) };
   });
   if (ranges.length === 0) return [[]];
   return [...product(ranges.map((r) => r.corners)), ...product(ranges.map((r) => r.inner))];
+}
+
+/** A value of a replaced entry in the unit that the entry has. */
+export function pointShown(item: Item, si: number, digits: number): Shown {
+  const { type, display } = item.checked!.signature;
+  return show(si, type, display, { digits });
 }
 
 function product(axes: readonly (readonly number[])[]): readonly (readonly number[])[] {

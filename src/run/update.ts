@@ -29,7 +29,7 @@ export function editCell(open: OpenSheet, number: number, code: string): Readonl
   cell.result = null;
   const checked = recheck(open, changed);
   if (checked === 'circle') return reopen(open, number, { ...parsed, code });
-  const touched = reevaluate(open, new Set([...checked, ...items.filter((i) => !cell.results.has(i))]));
+  const touched = reevaluate(open, new Set([...checked, ...items.filter((i) => !cell.runs.has(i))]));
   touched.add(number);
   return touched;
 }
@@ -125,10 +125,16 @@ function makesCircle(item: Item, old: CheckedStatement | null): boolean {
   return false;
 }
 
-/** Whether others must be checked again: functions and instruments are seen whole, values by their type, unit and uncertainty. */
+/** A requirement looks into the conditions of the choices that it reads (D8). */
+function isChoice({ plan }: CheckedStatement): boolean {
+  return plan.kind === 'value' && plan.value.kind === 'choice';
+}
+
+/** Whether others must be checked again: functions, instruments and choices are seen whole, values by their type, unit and uncertainty. */
 function looksDifferent(item: Item, old: CheckedStatement | null): boolean {
   const now = item.checked!;
   if (old === null || item.statement.kind === 'function' || item.statement.kind === 'instrument') return true;
+  if (isChoice(old) || isChoice(now)) return true;
   const [a, b] = [old.signature, now.signature];
   const unit = (display: typeof a.display) => (display === null || display === 'auto' ? display : display.text);
   return (

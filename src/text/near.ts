@@ -8,7 +8,7 @@ export function nearSpellings(word: string, known: Iterable<string>): string[] {
   const found: { name: string; distance: number }[] = [];
   const limit = Math.max(1, Math.floor(word.length / 3));
   const folded = word.toLowerCase();
-  for (const name of known) {
+  for (const name of new Set(known)) {
     if (name === word || Math.abs(name.length - word.length) > limit) continue;
     const distance = name.toLowerCase() === folded ? 0 : editDistance(folded, name.toLowerCase(), limit);
     if (distance <= limit && distance < word.length) found.push({ name, distance });

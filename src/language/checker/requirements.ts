@@ -8,8 +8,9 @@ import { valueProblem } from '../problems/values.ts';
 import { elementOf } from '../type.ts';
 import { meet } from './agreement.ts';
 import { type Context, checkExpression, takeLocal, within } from './context.ts';
-import { describeChecked } from './describe.ts';
+import { describeValue } from './describe.ts';
 import { finish, hopeless } from './finish.ts';
+import { followsFrom } from './follows.ts';
 import { withLocals } from './locals.ts';
 import { readItem } from './names.ts';
 import { checkRange } from './roots.ts';
@@ -29,12 +30,12 @@ export function checkRequirement(c: Context, node: ast.Requirement): CheckedStat
   const throughout = checkThroughout(c, node);
   const type = elementOf(result.type);
   if (type.is !== 'yesno' && type.is !== 'unknown') {
-    c.problems.push(typeProblem('requirement-type', node.condition.at, { force: node.force, found: describeChecked(result) }));
+    c.problems.push(typeProblem('requirement-type', node.condition.at, { force: node.force, found: describeValue(result) }));
     return hopeless(c);
   }
   if (type.is === 'unknown' || throughout === null) return hopeless(c);
-  warnOfEquality(c, result);
-  return finish(c, null, { kind: 'requirement', condition: result, locals, each, throughout, follows: null });
+  const follows = each === null && throughout.length === 0 && locals.length === 0 ? followsFrom(result) : null;
+  return finish(c, null, { kind: 'requirement', condition: result, locals, each, throughout, follows });
 }
 
 /** `for each`: null where there is none, undefined where it has errors (reported). */
@@ -56,7 +57,7 @@ function checkThroughout(c: Context, node: ast.Requirement): Throughout | null {
   const spans: Throughout[number][] = [];
   for (const span of node.throughout) {
     const { name, at } = span.variable;
-    const defined = c.module.names.get(name);
+    const defined = c.world.define(c.module, name);
     if (defined?.kind !== 'item' || defined.item.statement.kind !== 'entry') {
       c.problems.push(nameProblem('unknown-name', at, { name, near: nearSpellings(name, c.world.namesOf(c.module, 'value')) }));
       return null;
@@ -70,13 +71,4 @@ function checkThroughout(c: Context, node: ast.Requirement): Throughout | null {
     spans.push({ item: defined.item, from: range.from, to: range.to });
   }
   return spans;
-}
-
-/** D3: equality of uncertain values can't hold; limits can. Equality of the same value with itself is left alone. */
-function warnOfEquality(c: Context, condition: Checked): void {
-  if (condition.kind === 'and') for (const operand of condition.operands) warnOfEquality(c, operand);
-  if (condition.kind !== 'comparison' || condition.of !== 'quantity' || !condition.uncertain) return;
-  const equality = condition.relations.find((r) => r.relation === '==' || r.relation === 'is');
-  if (equality === undefined || condition.operands.some((o) => o.kind === 'sum')) return;
-  c.problems.push(typeProblem('equality-uncertain', equality.at, {}));
 }

@@ -1,4 +1,5 @@
 // Calls: of the mathematics, and of functions of sheets with their `needs` (N7), mapped over lists where arguments are.
+import { insideSentence, type Problem } from '../../text/problem.ts';
 import type { CheckedBuiltin, CheckedCall, Instance } from '../checked.ts';
 import { Fault, raise } from '../fault.ts';
 import type { CallSite } from '../functions/builtin.ts';
@@ -58,8 +59,12 @@ export function compileCall(k: Compiler, node: CheckedCall, compiler: () => Comp
     instance.compiled ??= compileInstance(instance, compiler());
     const locals = new Array<unknown>(instance.frameSize);
     for (let i = 0; i < values.length; i++) locals[i] = values[i];
+    const { notes } = frame.run;
+    const before = notes.length;
     try {
-      return instance.compiled({ locals, run: frame.run });
+      const value = instance.compiled({ locals, run: frame.run });
+      for (let i = before; i < notes.length; i++) notes[i] = noteAtCall(notes[i]!, instance, at);
+      return value;
     } catch (fault) {
       return atCall(fault, instance, at, frame);
     }
@@ -97,6 +102,13 @@ function withoutNotes(holds: Evaluate<boolean>, f: Frame): boolean {
   const result = holds(f);
   notes.length = before;
   return result;
+}
+
+/** What a body notes is told at the call; the function's name once. */
+function noteAtCall(note: Problem, instance: Instance, at: CheckedCall['at']): Problem {
+  if (note.facts['in'] !== undefined) return { ...note, at };
+  const message = `In \`${instance.name}\`: ${insideSentence(note.message)}`;
+  return { ...note, at, message, facts: { ...note.facts, in: instance.name }, mends: [], places: [] };
 }
 
 /** What goes wrong in a body is reported at the call, with the place in the body beside it. */

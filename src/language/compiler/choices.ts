@@ -182,11 +182,14 @@ export function compileLookUp(k: Compiler, node: CheckedLookUp): Evaluate {
   const { table } = node;
   const condition = compileCondition(k, node.where);
   const cell = k.compile(node.cell);
+  const uncertain = condition.parts.some((p) => p.decide !== null);
   const sought = node.key === null ? null : k.compile(node.key.sought);
   return (f) => {
     const { rows } = fitting(condition, table, f);
     if (rows.length === 1) {
-      f.locals[condition.row] = rows[0];
+      const row = rows[0]!;
+      if (uncertain && !f.run.shifting && !decided(condition, row, f)) f.run.notes.push(valueProblem('undecided', node.at, {}));
+      f.locals[condition.row] = row;
       return present(cell, f, node);
     }
     if (rows.length > 1) {

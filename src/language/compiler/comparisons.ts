@@ -10,7 +10,7 @@ import type { Compiler } from './compiler.ts';
 import type { Evaluate, Frame } from './frame.ts';
 
 /** Relative tolerance of equality (P4). */
-const TOLERANCE = 1e-9;
+export const TOLERANCE = 1e-9;
 
 /** a == b within the tolerance. */
 export function same(a: number, b: number): boolean {

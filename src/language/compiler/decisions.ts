@@ -1,9 +1,10 @@
 // Decisions: holds, fails or undecided, by the slack between the sides and its uncertainty (D1 to D3; JCGM 106, guarded acceptance).
+import type { Span } from '../../text/span.ts';
 import type { Relation } from '../ast.ts';
 import type { Checked, CheckedComparison } from '../checked.ts';
 import type { Combined } from '../uncertainty/combine.ts';
 import { best, subtract, type Uncertain } from '../uncertainty/dual.ts';
-import { compare, relates, same } from './comparisons.ts';
+import { compare, relates, TOLERANCE } from './comparisons.ts';
 import type { Compiler } from './compiler.ts';
 import type { Evaluate, Frame, Run } from './frame.ts';
 
@@ -16,6 +17,8 @@ export interface DecidedSides {
   readonly leftNode: Checked;
   readonly rightNode: Checked;
   readonly relation: Relation;
+  /** Where the relation stands. */
+  readonly at: Span;
   readonly of: CheckedComparison['of'];
   /** NaN where the sides have no difference (texts, yes/no). */
   readonly slack: number;
@@ -65,24 +68,26 @@ function junction(kind: 'and' | 'or', parts: readonly Decide[]): Decide {
       decided.push(decision);
       if (decision.outcome === stop) return decision;
     }
-    return tightest(decided, kind === 'and' ? 'holds' : 'fails');
+    return kind === 'and' ? combinedOutcome(decided, 'holds', smaller) : combinedOutcome(decided, 'fails', greater);
   };
 }
 
-/** Undecided where one is; the sides of the smallest margin among those that make the outcome. */
-export function tightest(decided: readonly Decision[], otherwise: Outcome): Decision {
+/** Undecided where one is; the sides that decide among those that make the outcome: all must hold, or one must. */
+function combinedOutcome(
+  decided: readonly Decision[],
+  otherwise: Outcome,
+  deciding: (a: DecidedSides, b: DecidedSides) => DecidedSides,
+): Decision {
   const undecided = decided.filter((d) => d.outcome === 'undecided');
-  const pool = undecided.length > 0 ? undecided : decided;
+  const sides = (undecided.length > 0 ? undecided : decided).flatMap((d) => d.sides ?? []);
   return {
     outcome: undecided.length > 0 ? 'undecided' : otherwise,
-    sides: pool.reduce<DecidedSides | null>((least, d) => smaller(least, d.sides), null),
+    sides: sides.length === 0 ? null : sides.reduce(deciding),
   };
 }
 
-function smaller(a: DecidedSides | null, b: DecidedSides | null): DecidedSides | null {
-  if (a === null || b === null) return a ?? b;
-  return relativeSlack(b) < relativeSlack(a) ? b : a;
-}
+const smaller = (a: DecidedSides, b: DecidedSides) => (relativeSlack(b) < relativeSlack(a) ? b : a);
+const greater = (a: DecidedSides, b: DecidedSides) => (relativeSlack(b) > relativeSlack(a) ? b : a);
 
 /** Slack against the limit, so that margins in different units can be ordered; no difference counts as none to spare last. */
 export function relativeSlack(sides: DecidedSides): number {
@@ -91,12 +96,16 @@ export function relativeSlack(sides: DecidedSides): number {
   return sides.slack / size;
 }
 
+const OPPOSITE: Readonly<Record<Relation, Relation>> = {
+  '<': '>=', '<=': '>', '>': '<=', '>=': '<', '==': '!=', '!=': '==', is: 'is not', 'is not': 'is',
+}; // biome-ignore format: pairs
+
 function negation(part: Decide): Decide {
   return (f) => {
     const { outcome, sides } = part(f);
     return {
       outcome: outcome === 'holds' ? 'fails' : outcome === 'fails' ? 'holds' : outcome,
-      sides: sides === null ? null : { ...sides, slack: -sides.slack },
+      sides: sides === null ? null : { ...sides, slack: -sides.slack, relation: OPPOSITE[sides.relation] },
     };
   };
 }
@@ -111,7 +120,7 @@ function yesNo(value: Evaluate): Decide {
 
 function comparison(k: Compiler, node: CheckedComparison, fresh: (frame: Frame, run: Run) => Frame): Decide {
   const compiled = node.operands.map(k.compile);
-  const links = node.relations.map(({ relation }, i) => link(node, i, relation, compiled, fresh));
+  const links = node.relations.map((_, i) => link(node, i, compiled, fresh));
   return (f) => {
     const decided: Decision[] = [];
     for (const decide of links) {
@@ -119,24 +128,19 @@ function comparison(k: Compiler, node: CheckedComparison, fresh: (frame: Frame, 
       if (decision.outcome === 'fails') return decision;
       decided.push(decision);
     }
-    return tightest(decided, 'holds');
+    return combinedOutcome(decided, 'holds', smaller);
   };
 }
 
 /** One link of a chain; on lists every element, the worst one shown. */
-function link(
-  node: CheckedComparison,
-  i: number,
-  relation: Relation,
-  compiled: readonly Evaluate[],
-  fresh: (frame: Frame, run: Run) => Frame,
-): Decide {
+function link(node: CheckedComparison, i: number, compiled: readonly Evaluate[], fresh: (frame: Frame, run: Run) => Frame): Decide {
   const [left, right] = [compiled[i]!, compiled[i + 1]!];
+  const { relation, at } = node.relations[i]!;
   const leftNode = node.operands[i]!;
   const rightNode = node.operands[i + 1]!;
   const limitIsLeft = i === 0 && node.relations.length > 1;
   const one = (a: unknown, b: unknown, f: Frame, element: number | null): Decision => {
-    const base = { left: a, right: b, leftNode, rightNode, relation, of: node.of, limitIsLeft };
+    const base = { left: a, right: b, leftNode, rightNode, relation, at, of: node.of, limitIsLeft };
     if (node.of === 'text' || node.of === 'yesno') {
       return {
         outcome: compare(node.of, relation, a, b) ? 'holds' : 'fails',
@@ -144,15 +148,16 @@ function link(
       };
     }
     const pick = (v: unknown) => (element !== null && Array.isArray(v) ? v[element] : v) as Uncertain;
-    const slackOf = (x: Uncertain, y: Uncertain) => (relation === '<' || relation === '<=' ? subtract(y, x) : subtract(x, y));
-    const slack = slackOf(a as Uncertain, b as Uncertain);
+    const difference = (x: Uncertain, y: Uncertain) => (relation === '<' || relation === '<=' ? subtract(y, x) : subtract(x, y));
     const again = (run: Run) => {
       const inner = fresh(f, run);
-      return slackOf(pick(left(inner)), pick(right(inner)));
+      return difference(pick(left(inner)), pick(right(inner)));
     };
-    const { combined, shifted } = f.run.spread(slack, again);
-    const outcome = judge(relation, best(a as Uncertain), best(b as Uncertain), best(slack), combined.expanded);
-    return { outcome, sides: { ...base, slack: best(slack), limit: best((limitIsLeft ? a : b) as Uncertain), combined, shifted } };
+    const d = difference(a as Uncertain, b as Uncertain);
+    const { combined, shifted } = f.run.spread(d, again);
+    const slack = slackOf(relation, best(d));
+    const outcome = judge(relation, best(a as Uncertain), best(b as Uncertain), slack, combined.expanded);
+    return { outcome, sides: { ...base, slack, limit: best((limitIsLeft ? a : b) as Uncertain), combined, shifted } };
   };
   if (node.type.is !== 'list') return (f) => one(left(f), right(f), f, null);
   return (f) => {
@@ -161,25 +166,33 @@ function link(
     const count = Math.max(Array.isArray(a) ? a.length : 0, Array.isArray(b) ? b.length : 0);
     const decided = Array.from({ length: count }, (_, j) => one(Array.isArray(a) ? a[j] : a, Array.isArray(b) ? b[j] : b, f, j));
     const failed = decided.filter((d) => d.outcome === 'fails');
-    if (failed.length > 0) return { ...tightest(failed, 'fails'), outcome: 'fails' };
-    return tightest(decided, 'holds');
+    if (failed.length > 0) return combinedOutcome(failed, 'fails', smaller);
+    return combinedOutcome(decided, 'holds', smaller);
   };
 }
 
+/** Positive where the relation holds: of an equality any difference is short. */
+function slackOf(relation: Relation, difference: number): number {
+  if (relation === '==' || relation === 'is') return difference === 0 ? 0 : -Math.abs(difference);
+  return relation === '!=' || relation === 'is not' ? Math.abs(difference) : difference;
+}
+
+/** The outcome (D1, D3), with the tolerance of comparisons (P4): what is U but for 1e-9 of the sides is U. */
 function judge(relation: Relation, a: number, b: number, slack: number, U: number): Outcome {
   if (U === 0) return relates(relation, a, b) ? 'holds' : 'fails';
+  const tolerance = TOLERANCE * Math.max(Math.abs(a), Math.abs(b));
   switch (relation) {
     case '<=':
     case '>=':
-      return slack - U >= 0 ? 'holds' : slack + U < 0 ? 'fails' : 'undecided';
+      return slack - U >= -tolerance ? 'holds' : slack + U < -tolerance ? 'fails' : 'undecided';
     case '<':
     case '>':
-      return slack - U > 0 ? 'holds' : slack + U <= 0 ? 'fails' : 'undecided';
+      return slack - U > tolerance ? 'holds' : slack + U <= tolerance ? 'fails' : 'undecided';
     case '==':
     case 'is':
-      return Math.abs(slack) > U && !same(a, b) ? 'fails' : 'undecided';
+      return -slack > U + tolerance ? 'fails' : 'undecided';
     case '!=':
     case 'is not':
-      return Math.abs(slack) > U && !same(a, b) ? 'holds' : 'undecided';
+      return slack > U + tolerance ? 'holds' : 'undecided';
   }
 }

@@ -56,7 +56,7 @@ function defined(value: (x: number) => number, x: number, variable: string, show
   } catch (fault) {
     if (!(fault instanceof Fault) || fault.problem === null) throw fault;
     const { at, message, places } = fault.problem;
-    return raise(valueProblem('root-undefined', at, { variable, place: shown(x), message }, places));
+    return raise(valueProblem('undefined-at', at, { where: `\`${variable}\` = ${shown(x)}`, message }, places));
   }
 }
 

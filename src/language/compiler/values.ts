@@ -1,4 +1,5 @@
 // Names, cells, columns, lists and literals: reading what is already there.
+import type { Problem } from '../../text/problem.ts';
 import type { Span } from '../../text/span.ts';
 import type * as checked from '../checked.ts';
 import { spreadOfReadings } from '../checker/literals.ts';
@@ -164,13 +165,14 @@ export function cellReader(table: TableModel, column: ColumnModel, at: Span): (r
       const { value } = item.slot;
       if (!Array.isArray(value)) throw new Fault('not calculated', null, item);
       const cell: unknown = value[row];
-      if (cell instanceof Fault) throw cell.reason === 'absent' ? new AbsentCell(table.name, row) : new Fault('not calculated', null, item);
+      if (cell instanceof Fault)
+        throw cell.reason === 'absent' ? new AbsentCell(table.name, column.name, row, at) : new Fault('not calculated', null, item);
       return cell;
     };
   }
   return (row) => {
     const cell = cells![row];
-    if (cell === null) throw new AbsentCell(table.name, row);
+    if (cell === null) throw new AbsentCell(table.name, column.name, row, at);
     if (cell === undefined) raise(valueProblem('unreadable-cell', at, { table: table.name, column: column.name, row: row + 1 }));
     return cell instanceof Dual ? cell.inputs[0]!.current : cell;
   };
@@ -184,7 +186,12 @@ function presentCellReader(table: TableModel, column: ColumnModel, at: Span): (r
       return read(row);
     } catch (fault) {
       if (!(fault instanceof AbsentCell)) throw fault;
-      return raise(valueProblem('empty-cell', at, { table: table.name, column: column.name, row: row + 1 }));
+      return raise(emptyCell(fault));
     }
   };
+}
+
+/** An absent cell as an error that names its place. */
+export function emptyCell({ table, column, row, at }: AbsentCell): Problem {
+  return valueProblem('empty-cell', at, { table, column, row: row + 1 });
 }

@@ -54,10 +54,7 @@ export const valueProblem = problemMaker({
       `no change of sign for \`${f.variable}\` from ${f.from} (${f.left}) to ${f.to} (${f.right}); choose a range that holds the root`,
   ),
   'several-roots': kind('error', (f: { count: string; places: string }) => `${f.count} roots, near ${f.places}; narrow the range to one`),
-  'root-undefined': kind(
-    'error',
-    (f: { variable: string; place: string; message: string }) => `at \`${f.variable}\` = ${f.place}: ${insideSentence(f.message)}`,
-  ),
+  'undefined-at': kind('error', (f: { where: string; message: string }) => `at ${f.where}: ${insideSentence(f.message)}`),
   'jump-no-root': kind(
     'error',
     (f: { variable: string; place: string }) => `the sign changes near \`${f.variable}\` = ${f.place} by a jump, not a root`,
@@ -85,6 +82,7 @@ export const valueProblem = problemMaker({
     (_: object) =>
       "derivatives don't serve for this value, so its uncertainty can't be found inside a function; give it a name in the sheet",
   ),
+  'no-row-checked': kind('note', (f: { table: string }) => `no row of \`${f.table}\` is left, so nothing is checked`),
   'choice-undecided': kind(
     'note',
     (f: { row: string; inHand: string; next: string | null }) =>
