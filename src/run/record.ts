@@ -110,7 +110,7 @@ export function sidesText(sides: RequirementResult['sides']): string {
 }
 
 /** `holds`, `14 % in hand`, `U 0.69 A`. */
-function verdict(status: string, sides: RequirementResult['sides']): readonly string[] {
+export function verdict(status: string, sides: RequirementResult['sides']): readonly string[] {
   if (sides === null || sides.margin === '') return [status];
   const size = sides.percent ?? sides.margin;
   const short = size.startsWith('-');
@@ -130,7 +130,7 @@ function tabulationRows(t: TabulationResult): readonly ResultRow[] {
   }));
 }
 
-function listText(values: readonly (Shown | null)[]): string {
+export function listText(values: readonly (Shown | null)[]): string {
   const more = values.length > 8 ? `, … (${values.length} values)` : '';
   return `[${values
     .slice(0, 8)
@@ -138,7 +138,7 @@ function listText(values: readonly (Shown | null)[]): string {
     .join(', ')}${more}]`;
 }
 
-function missingText(s: StatementResult & { readonly missing: EntryResult['missing'] }): string {
+export function missingText(s: StatementResult & { readonly missing: EntryResult['missing'] }): string {
   if (s.missing?.kind === 'not calculated') return `not calculated: needs ${s.missing.because.join(', ')}`;
   const errors = errorsOf(s);
   return errors.length === 0 ? 'not calculated' : join(errors);
