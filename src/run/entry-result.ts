@@ -29,8 +29,10 @@ export function entryResult(item: Item, statement: ast.Entry, base: Base, run: R
   const outer = plan?.kind === 'value' ? bodyOf(plan.value) : null;
   const role = isInput(statement) ? 'input' : outer?.kind === 'choice' ? 'choice' : outer?.kind === 'root' ? 'root' : 'computed';
   return {
-    ...base,
     kind: 'entry',
+    cell: base.cell,
+    problems: base.problems,
+    reads: base.reads,
     statement,
     name: statement.name.name,
     role,

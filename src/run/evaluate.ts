@@ -12,7 +12,7 @@ import { type Span, span } from '../text/span.ts';
 import { evaluateRaw } from './evaluate-item.ts';
 import { NO_FILES, type SheetFiles } from './files.ts';
 import { library } from './library.ts';
-import { errorsOf, type OpenCell, type OpenSheet, openSheet } from './open-sheet.ts';
+import { errorsOf, type OpenSheet, openSheet, resultOfItem } from './open-sheet.ts';
 import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
 import { rowCells } from './row-cells.ts';
 import { contributionsOf } from './shifting.ts';
@@ -48,7 +48,7 @@ export function evaluationOf(open: OpenSheet): SheetEvaluation {
 }
 
 export function resultOf(open: OpenSheet): SheetResult {
-  const cells = open.cells.map((cell, number) => cellResult(cell, number));
+  const cells = open.cells.map((_, number) => cellResult(open, number));
   const entries = new Map<string, EntryResult>();
   const items = new Map<string, Item>();
   for (const { statements } of cells) {
@@ -65,9 +65,10 @@ export function resultOf(open: OpenSheet): SheetResult {
   };
 }
 
-export function cellResult(cell: OpenCell, number: number): CellResult {
+export function cellResult(open: OpenSheet, number: number): CellResult {
+  const cell = open.cells[number]!;
   if (cell.result !== null) return cell.result;
-  const statements = cell.items.map((item) => cell.results.get(item)!);
+  const statements = cell.items.map((item) => resultOfItem(open, item));
   const loose = cell.outside.get(null) ?? [];
   const problems = [...loose, ...statements.flatMap((s) => s.problems)].sort((a, b) => a.at.start - b.at.start);
   cell.result = { cell: number, code: cell.code, statements, problems };
@@ -110,8 +111,8 @@ function budgetOf(item: Item | undefined): readonly BudgetLine[] {
 function locatedProblems(open: OpenSheet): readonly LocatedProblem[] {
   const { sheet, tableProblems, uses } = open.loaded;
   const codes = calcCells(sheet).map((cell) => cell.code.start);
-  const inCells = open.cells.flatMap((cell, number) =>
-    cellResult(cell, number).problems.map((problem) => ({ problem, at: moved(problem.at, codes[number] ?? 0), path: null })),
+  const inCells = open.cells.flatMap((_, number) =>
+    cellResult(open, number).problems.map((problem) => ({ problem, at: moved(problem.at, codes[number] ?? 0), path: null })),
   );
   const inFile = sheet.problems.map((problem) => ({ problem, at: problem.at, path: null }));
   const inTables = tableProblems.map(({ problem, path }) => ({ problem, at: problem.at, path }));

@@ -1,5 +1,6 @@
 // A sheet that has been run and can be edited: modules, items, who reads whom, and the results so far.
 import type { World } from '../language/checker/context.ts';
+import type { Run } from '../language/compiler/frame.ts';
 import type { Item } from '../language/program.ts';
 import type { Problem } from '../text/problem.ts';
 import { checkItems } from './check-items.ts';
@@ -29,7 +30,10 @@ export interface OpenCell {
   items: readonly Item[];
   /** Problems of the cell's text and names, by item; those of no item under null. */
   outside: ReadonlyMap<Item | null, readonly Problem[]>;
-  results: Map<Item, StatementResult>;
+  /** The last run of each item. */
+  readonly runs: Map<Item, Run>;
+  /** Results made of them so far. */
+  readonly results: Map<Item, StatementResult>;
   /** The assembled result; null where something in the cell has changed since. */
   result: CellResult | null;
 }
@@ -56,7 +60,7 @@ function runAll(open: OpenSheet): void {
   for (const used of loaded.uses) runLoaded(world, used);
   open.cells = loaded.cells.map((items, number) => {
     const { code, problems } = loaded.parsed[number]!;
-    return { code, items, outside: outsideProblems(items, problems, loaded), results: new Map(), result: null };
+    return { code, items, outside: outsideProblems(items, problems, loaded), runs: new Map(), results: new Map(), result: null };
   });
   const items = loaded.cells.flat();
   checkItems(world, items, () => loaded.sheet.frontMatter.sources === 'required');
@@ -77,13 +81,24 @@ function runLoaded(world: World, used: Loaded): void {
   for (const item of evaluationOrder(items, () => true)) runItem(item);
 }
 
-/** Runs one item, and keeps its result where it belongs to the sheet itself. What it reads has been run. */
+/** Runs one item; its result is made when it is asked for. What it reads has been run. */
 export function evaluateOne(open: OpenSheet, item: Item): void {
   const run = runItem(item);
   if (item.module !== open.loaded.module) return;
   const cell = open.cells[item.cell]!;
-  cell.results.set(item, statementResult(item, cell.outside.get(item) ?? [], run, open.loaded.sheet.frontMatter.digits));
+  cell.runs.set(item, run);
+  cell.results.delete(item);
   cell.result = null;
+}
+
+/** The result of an item of the sheet as its last run left it. */
+export function resultOfItem(open: OpenSheet, item: Item): StatementResult {
+  const cell = open.cells[item.cell]!;
+  const known = cell.results.get(item);
+  if (known !== undefined) return known;
+  const made = statementResult(item, cell.outside.get(item) ?? [], cell.runs.get(item)!, open.loaded.sheet.frontMatter.digits);
+  cell.results.set(item, made);
+  return made;
 }
 
 /** Those of `items` and of what they read that are `wanted`, each behind what it reads. No recursion, however long the chain. */

@@ -35,7 +35,8 @@ export function displayOfMark(mark: ast.TypeMark | null): Display {
 
 /**
  * The value as a declaration has it. A list declared in a unit has elements in that unit. What does not fit has been
- * reported and gives an unknown value of the declared type, so that its users are checked all the same.
+ * reported and gives an unknown value of the declared type, so that its users are checked all the same. The node itself
+ * is retyped: it has just been made and nothing else holds it.
  */
 export function declare(c: Context, value: Checked, mark: ast.TypeMark | null): Checked {
   if (mark === null || mark.kind === 'any') return value;
@@ -47,7 +48,7 @@ export function declare(c: Context, value: Checked, mark: ast.TypeMark | null): 
   const sameUnit =
     value.display === display || (value.display !== null && value.display !== 'auto' && value.display.text === unitText(display));
   if (value.kind === 'constant' && !sameUnit) return { ...value, type: fitted, display, written: null };
-  return { ...value, type: fitted, display };
+  return Object.assign(value, { type: fitted, display });
 }
 
 function unitText(display: Display): string {

@@ -19,13 +19,14 @@ export function literalType(node: ast.QuantityLiteral): QuantityType {
 
 export function checkQuantity(c: Context, node: ast.QuantityLiteral, name: string): Checked {
   const type = literalType(node);
-  const base = { at: node.at, type, display: node.unit } as const;
-  if (node.bounds === null) return { ...base, kind: 'constant', uncertain: false, value: node.value, written: node.number };
+  if (node.bounds === null) {
+    return { kind: 'constant', at: node.at, type, display: node.unit, uncertain: false, value: node.value, written: node.number };
+  }
   const spread = spreadOf(c, node.bounds, node.value, node.unit, type);
   if (spread === null) return unknown(node.at);
   const input = new Input(name, c.item, node.at.start, node.value, spread);
   c.inputs.push(input);
-  return { ...base, type: { ...type, zero: false }, kind: 'input', uncertain: true, input };
+  return { kind: 'input', at: node.at, type: { ...type, zero: false }, display: node.unit, uncertain: true, input };
 }
 
 export function checkText(node: ast.TextLiteral): Checked {

@@ -119,7 +119,7 @@ function checkDefinition(c: Context, defined: Definition, node: ast.NameReferenc
   const signature = readItem(c, item);
   if (signature === null) return unknown(node.at);
   if (item.statement.kind === 'instrument') return failed(c, nameProblem('no-value', node.at, { name: node.name, is: 'an instrument' }));
-  return { kind: 'entry', at: node.at, ...signature, item };
+  return { kind: 'entry', at: node.at, type: signature.type, display: signature.display, uncertain: signature.uncertain, item };
 }
 
 function tableValue(_c: Context, table: TableModel, at: Span): Checked {

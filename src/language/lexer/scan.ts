@@ -26,7 +26,7 @@ export function startScan(text: string): Scan {
 /** Takes the characters up to `end` as one token. */
 export function take(scan: Scan, end: number, token: Unplaced<Token>): Span {
   const at = span(scan.at, end);
-  scan.tokens.push({ ...token, at, first: scan.first, indent: scan.indent } as Token);
+  scan.tokens.push(Object.assign(token, { at, first: scan.first, indent: scan.indent }) as Token);
   scan.first = false;
   scan.at = end;
   return at;
