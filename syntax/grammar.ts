@@ -82,12 +82,12 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
         `${lineStart}(${name})(\\.)(${word})${assigned}`,
         'variable.other.table',
         'punctuation.accessor',
-        'entity.name.variable.column',
+        'variable.other.definition.column',
       ),
-      parts(`${lineStart}(${name})${assigned}`, 'entity.name.variable'),
-      parts(`${wordStart}(with)${blank}+(${name})${assigned}`, 'keyword.other.clause', 'entity.name.variable'),
-      parts(`(?<=,)${blank}*(${name})(?=${blank}*(?:=(?!=)|:[^,()#"]*=(?!=)))`, 'entity.name.variable'),
-      parts(`${lineStart}(instrument)${blank}+(${name})`, 'keyword.other.statement', 'entity.name.variable.instrument'),
+      parts(`${lineStart}(${name})${assigned}`, 'variable.other.definition'),
+      parts(`${wordStart}(with)${blank}+(${name})${assigned}`, 'keyword.other.clause', 'variable.other.definition'),
+      parts(`(?<=,)${blank}*(${name})(?=${blank}*(?:=(?!=)|:[^,()#"]*=(?!=)))`, 'variable.other.definition'),
+      parts(`${lineStart}(instrument)${blank}+(${name})`, 'keyword.other.statement', 'variable.other.definition.instrument'),
       parts(`${lineStart}(action)(?=${blank}*")`, 'keyword.other.statement'),
     ],
   },
@@ -148,11 +148,7 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
   // contextual word with an operand right behind it is no name.
   clause: {
     patterns: [
-      parts(
-        `${wordStart}(from)${blank}+(${anyOf(SOURCE_KINDS)})(?=${blank}*(?:"|$))`,
-        'keyword.other.clause',
-        'support.constant.source-kind',
-      ),
+      parts(`${wordStart}(from)${blank}+(${anyOf(SOURCE_KINDS)})(?=${blank}*(?:"|$))`, 'keyword.other.clause', 'support.type.source-kind'),
       parts(`${wordStart}(accepted)${blank}+(by)${wordEnd}`, 'keyword.other.clause', 'keyword.other.clause'),
       parts(`${wordStart}(by)(?=${blank}+(?:"|${name}))`, 'keyword.other.clause'),
       parts(`${wordStart}(on|until|due|calibrated)(?=${blank}+[0-9]{4}-)`, 'keyword.other.clause'),
@@ -182,7 +178,7 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
       token('keyword.other.requirement', whole('shall|should')),
       token('keyword.other.statement', whole('use|curve|tabulate')),
       token('keyword.control.conditional', whole('if|then|else')),
-      token('keyword.operator.logical', whole('and|or|not|is')),
+      token('keyword.operator.expression.logical', whole('and|or|not|is')),
       parts(
         `${wordStart}(least|greatest|the)${blank}+(${word})(?=${blank}+of${wordEnd})`,
         'keyword.other.choice',

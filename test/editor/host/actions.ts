@@ -35,11 +35,11 @@ export function act({ page, artifacts, requests }: Screen, action: Action): Prom
     case 'miss':
       return gone(page, action.target);
     case 'read':
-      return found(page, action.target).then((element) => element.innerText());
+      return found(page, action.target).then(shownText);
     case 'markup':
       return found(page, action.target).then((element) => element.evaluate((node) => node.outerHTML));
     case 'texts':
-      return visible(page, action.target).then((elements) => Promise.all(elements.map((element) => element.innerText())));
+      return visible(page, action.target).then((elements) => Promise.all(elements.map(shownText)));
     case 'focused':
       return focused(page);
     case 'settle':
@@ -122,6 +122,12 @@ async function settled<T>(ask: () => Promise<T | undefined>): Promise<T | undefi
   }
 }
 
+/** The text as it is laid out; formulas have no layout text of their own. No-break spaces count as spaces. */
+async function shownText(element: Locator): Promise<string> {
+  const text = await element.evaluate((node) => (node instanceof HTMLElement ? node.innerText : node.textContent));
+  return (text ?? '').replace(/[\u00A0\u202F]/g, ' ');
+}
+
 /** Waits until the frames of outputs have all that they asked for, and ask for no more in a while. */
 async function settle(requests: ReadonlySet<Request>): Promise<void> {
   let calm = 0;
@@ -145,7 +151,7 @@ function describeFocus(): Omit<Focused, 'place'> | undefined {
   const element = document.activeElement;
   if (!document.hasFocus() || !element || element === document.body) return undefined;
   const label = element.getAttribute('aria-label') ?? (element as HTMLElement).innerText ?? '';
-  return { tag: element.tagName.toLowerCase(), role: element.getAttribute('role'), label: label.trim() };
+  return { tag: element.tagName.toLowerCase(), role: element.getAttribute('role'), label: label.replace(/[\u00A0\u202F]/g, ' ').trim() };
 }
 
 async function accessibility(page: Page, target: Target): Promise<AccessibilityFault[]> {

@@ -27,13 +27,13 @@ export const hover = async (target: Target): Promise<void> => void (await user({
 export const see = async (target: Target): Promise<void> => void (await user({ do: 'see', target }));
 export const have = async (target: Target): Promise<void> => void (await user({ do: 'have', target }));
 export const miss = async (target: Target): Promise<void> => void (await user({ do: 'miss', target }));
-/** The text of the first match, once there is one. */
+/** The text of the first match as it is laid out, with plain spaces, once there is one. */
 export const read = async (target: Target): Promise<string> => (await user({ do: 'read', target })) as string;
 export const markup = async (target: Target): Promise<string> => (await user({ do: 'markup', target })) as string;
 /** The texts of all visible matches at this moment, which may be none. */
 export const texts = async (target: Target): Promise<string[]> => (await user({ do: 'texts', target })) as string[];
 /** All that the outputs of the notebook in front show. */
-export const webviewText = (): Promise<string> => read(inOutputs('body'));
+export const webviewText = async (): Promise<string> => (await texts(inOutputs('.output_container'))).join('\n');
 export const focused = async (): Promise<Focused> => (await user({ do: 'focused' })) as Focused;
 export const accessibilityFaults = async (target: Target): Promise<AccessibilityFault[]> =>
   (await user({ do: 'check accessibility', target })) as AccessibilityFault[];

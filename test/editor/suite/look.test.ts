@@ -1,0 +1,74 @@
+// How a sheet looks: the ledger below its block in every kind of theme, reachable and named for those who don't see it.
+import assert from 'node:assert';
+import * as vscode from 'vscode';
+import { closeAll, openSheet, resultSaying } from '../support/sheet.ts';
+import { accessibilityFaults, focused, press, screenshot, see, settle, target, texts, theme, webviewText } from '../support/ui.ts';
+import { waitFor } from '../support/wait.ts';
+
+const sheet = `# Starter for kiln drum motor M-12
+
+The motor draws [0 A](#I_n) at full load. All data are invented.
+
+\`\`\`ampwright
+P_n = 18.5 kW            from plate "M-12, photo of 2026-10-02"
+U_n = 400 V ± 2 %        from plate "M-12"
+eta = 92.4 %             from datasheet "maker's sheet rev 2, 4/4 load"
+pf  = 0.84               from datasheet "maker's sheet rev 2, 4/4 load"
+I_n: A = fla_3ph(P_n, U_n, eta, pf)   "full-load current"
+shall I_n <= 40 A        because "the contactor's rating"
+shall I_n <= 34 A        because "a limit that does not hold"
+x = I_n + y
+\`\`\`
+
+## Curve
+
+\`\`\`ampwright
+drop(L: m): V = I_n * 0.5 mohm/m * L
+curve drop(L): V over L from 0 m to 500 m
+  mark 120 m "kiln drum"
+  limit 5 V "limit"
+\`\`\`
+`;
+
+describe('the results of a block', () => {
+  after(closeAll);
+  after(() => theme('light'));
+  let notebook: vscode.NotebookDocument;
+
+  before(async () => {
+    notebook = await openSheet(sheet, 'look.ampwright.md');
+    await resultSaying(notebook, 0, 'I_n = 34.40 A');
+    await see(target.outputs('.aw-ledger svg, .aw-ledger figure'));
+  });
+
+  it('are a ledger of the quantities, with values, sources and requirements', async () => {
+    const text = await webviewText();
+    for (const words of ['34.40 A', '40 A', 'photo of 2026-10-02', 'holds', 'undecided', 'full-load current'])
+      assert.ok(text.includes(words), `${words} in:\n${text}`);
+    assert.ok((await texts(target.outputs('.aw-ledger math'))).length > 4);
+  });
+
+  for (const name of ['light', 'dark', 'high contrast', 'high contrast light'] as const) {
+    it(`can be read in a ${name} theme, without a fault that axe finds`, async () => {
+      await theme(name);
+      await settle();
+      await screenshot(`ledger ${name}`);
+      assert.deepEqual(await accessibilityFaults(target.outputs('.aw-ledger')), []);
+    });
+  }
+
+  it('are reached with the keyboard, and unfold', async () => {
+    await vscode.commands.executeCommand('notebook.focusTop');
+    await press('ArrowDown');
+    await vscode.commands.executeCommand('notebook.cell.focusInOutput');
+    const reached = await waitFor('the value is focused', async () => {
+      await press('Tab');
+      const now = await focused();
+      return now.label.includes('18.5 kW') && now;
+    });
+    assert.equal(reached.place, 'outputs');
+    await press('Enter');
+    await see(target.outputs('.aw-ledger details[open]'));
+    await screenshot('ledger unfolded');
+  });
+});
