@@ -16,7 +16,7 @@ function renamed(marked: string, name: string): string {
   return marked.includes('```') ? file : file.slice(file.indexOf('```ampwright\n') + 13, -5);
 }
 
-function after(open: OpenSheet, spot: Spot, name: string): string {
+function renamedFile(open: OpenSheet, spot: Spot, name: string): string {
   const answer = rename(open, spot, name);
   if ('refused' in answer) throw new Error(answer.refused);
   return fileWith(open, answer);
@@ -140,10 +140,10 @@ K = least I_e of units where I_e >= 3 A
       fc.property(fc.constantFrom(...places), (at) => {
         const name = /^\w+/.exec(code.slice(at))![0];
         const there = opened(`${code.slice(0, at)}|${code.slice(at)}`);
-        const file = after(there.open, there.spot, 'brand_new');
+        const file = renamedFile(there.open, there.spot, 'brand_new');
         assert.ok(file.includes('brand_new'));
         const back = opened(file.replace('brand_new', '|brand_new'));
-        same(after(back.open, back.spots[0]!, name), there.open.loaded.sheet.text);
+        same(renamedFile(back.open, back.spots[0]!, name), there.open.loaded.sheet.text);
       }),
       { numRuns: places.length },
     );
