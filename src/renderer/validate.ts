@@ -35,7 +35,7 @@ const problem = z.object({
 });
 const shown = z.object({ text, plusMinus: words, coverage: words, remark: words });
 const source = z.object({ kind: text, text });
-const label = { text, symbol: z.nullable(node), target: words };
+const label = { text, before: text, symbol: z.nullable(node), target: words };
 const link = z.object({ ...label, value: words });
 const local = z.object({ symbol: node, parts, putIn: z.nullable(parts) });
 const formula = z.object({ written: text, parts, call: z.nullable(parts), putIn: z.nullable(parts), where: list(local) });

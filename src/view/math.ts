@@ -7,9 +7,11 @@ import { literalNodes, type Numeral, numeral, plusMinusNodes, shownText } from '
 import { type Scope, SYMBOLS } from './math/scope.ts';
 import { isSingleLetter, symbol } from './math/symbol.ts';
 import {
+  APPLIED,
   bound,
   bracketed,
   bracketedParts,
+  COMMA,
   followed,
   grouped,
   infix,
@@ -142,8 +144,6 @@ function commaed(items: readonly Typeset[]): Typeset['parts'] {
   return items.flatMap((item, i) => (i < items.length - 1 ? followed(item.parts, [COMMA]) : item.parts));
 }
 
-const COMMA = element('mo', { separator: 'true', form: 'infix', lspace: '0', rspace: '0.25em' }, ',');
-
 function readings(e: ast.Readings, scope: Scope): Typeset {
   const of = e.items
     ? list(e.items.map((item) => fromNumeral(literalNodes(item))))
@@ -178,7 +178,7 @@ function call(e: ast.Call, scope: Scope): Typeset {
     const value = typeset(a.value, scope);
     return a.name === null ? value : { ...value, parts: led([symbol(a.name.name), infix('=')], value.parts) };
   });
-  const head = [functionName(e.callee.name), element('mo', { lspace: '0', rspace: '0' }, '\u2061')];
+  const head = [functionName(e.callee.name), APPLIED];
   return { ...piece([], LEVEL.atom), parts: bracketedParts(head, '(', commaed(args), ')') };
 }
 

@@ -37,8 +37,10 @@ export interface SourceView {
 export interface LabelView {
   /** `I_n`, `motors.P_n`, `xs[3]`, `gain of DMM_7`, or a statement without a name, such as `shall I_n <= I_AC3`. */
   readonly text: string;
-  /** Null for a statement without a name. */
+  /** Null for a statement without a name; of a column its own, of `gain of DMM_7` the instrument's. */
   readonly symbol: ViewNode | null;
+  /** Words before the symbol: `motors.`, `gain of `. */
+  readonly before: string;
   /** The name whose row it leads to; null where this sheet has none, such as for what a used sheet defines. */
   readonly target: string | null;
 }

@@ -197,7 +197,7 @@ describe('other rows', () => {
       'function',
       'f(I: A, L: m, n): V = I * 2 ohm * n * L / 1 m needs I > 0 because "a current flows" from practice "rule" "drop"',
     );
-    assert.equal(mathText(row.head), 'f(I, L, n)');
+    assert.equal(mathText(row.head), 'f(I, |L, |n)');
     assert.deepEqual(
       row.parameters.map((p) => [mathText([p.symbol]), p.unit]),
       [

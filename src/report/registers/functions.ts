@@ -21,7 +21,7 @@ export const functions: Register = {
       const { locals, needs, source, description } = f.clauses;
       const units = f.parameters.map((p) => `${p.name.name} in ${typeText(p.type)}`).join(', ');
       return [
-        [headOf(f), description && element('div', {}, description.value)],
+        [formula(headOf(f)), description && element('div', {}, description.value)],
         [
           ...formulaCell({ ...formulaOf(f.body, locals, { values: SYMBOLS, functions: known }), putIn: null }, 2),
           element('div', { class: 'aw-units' }, units),

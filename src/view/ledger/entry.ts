@@ -6,12 +6,12 @@ import {
   cell,
   formula,
   formulaCell,
+  formulaCells,
   head,
   label,
   link,
   links,
   MISSING,
-  putInCell,
   sourceCell,
   unbroken,
   unfolding,
@@ -25,7 +25,11 @@ export function entryRow(row: EntryRow): ElementNode {
     'tr',
     { role: 'row', class: `aw-entry aw-role-${row.role}`, id: anchor(row.name), 'data-key': row.key },
     head(link(row.name, row.symbol), row),
-    ...(given ? [cell('formula', 'Given as', row.formula ? [formula(row.formula.parts, 2)] : [], 2)] : formulaCells(row)),
+    ...(given
+      ? [cell('formula', 'Given as', row.formula ? [formula(row.formula.parts, 2)] : [], 2)]
+      : row.formula
+        ? formulaCells(row.formula, 'Formula')
+        : [cell('formula', null, [], 2)]),
     cell('result', null, [
       unfolding(row.key, result, row.value ? row.value.remark : row.missing, [
         links('Depends on', row.reads),
@@ -39,12 +43,6 @@ export function entryRow(row: EntryRow): ElementNode {
       row.reading && element('div', { class: 'aw-reading' }, ...unbroken(row.reading)),
     ]),
   );
-}
-
-function formulaCells(row: EntryRow): ElementNode[] {
-  if (row.formula === null) return [cell('formula', null, [], 2)];
-  if (row.formula.putIn === null) return [cell('formula', 'Formula', formulaCell(row.formula, 2), 2)];
-  return [cell('formula', 'Formula', formulaCell(row.formula)), cell('putin', 'Values put in', putInCell(row.formula))];
 }
 
 // What ruled the other rows out, a line for each part of the condition.

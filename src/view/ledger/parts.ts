@@ -8,22 +8,32 @@ import { type Child, type ElementNode, element, textOf, type ViewNode } from '..
 /** How many columns the ledger has: quantity, formula, values put in, result, source. */
 export const COLUMNS = 5;
 
-// Letters: a part with more is set smaller, and one with yet more can be scrolled where its column is too narrow.
-const LONG = 24;
-const LONGEST = 30;
+// Letters: a part with more is set smaller; one with yet more needs two columns, and can be scrolled where there is but one.
+const LONG = 28;
+const LONGEST = 34;
 
 /** A formula in so many columns; its line may break between the parts. */
 export function formula(parts: FormulaParts, columns = 1): ElementNode {
-  const widest = Math.max(0, ...parts.map(widthOf)) / columns;
+  const widest = widestOf(parts);
   const lines = parts.some((part) => typeof part !== 'string' && part.tag === 'br') ? ' aw-lines' : '';
-  const long = widest > LONGEST ? ' aw-longest' : widest > LONG ? ' aw-long' : '';
-  const scrolls = widest > LONGEST;
+  const size = widest > LONGEST * columns ? ' aw-longest' : widest > LONG * columns ? ' aw-long' : '';
+  const scroll = widest > LONGEST ? { tabindex: 0, role: 'group', 'aria-label': 'formula' } : {};
   const inner = parts.flatMap((part, i) => (i === 0 ? [part] : [element('wbr', {}), part]));
-  return element(
-    'div',
-    { class: `aw-math${long}${lines}`, ...(scrolls ? { tabindex: 0, role: 'group', 'aria-label': 'formula' } : {}) },
-    ...inner,
-  );
+  return element('div', { class: `aw-math${size}${lines}${widest > LONGEST ? ' aw-scrolls' : ''}`, ...scroll }, ...inner);
+}
+
+function widestOf(parts: FormulaParts): number {
+  return Math.max(0, ...parts.map(widthOf));
+}
+
+/** The cells of a formula and of the values put in: side by side, or one below the other where a part of them is too long for one column. */
+export function formulaCells(view: FormulaView, name: string): ElementNode[] {
+  if (view.putIn === null) return [cell('formula', name, formulaCell(view, 2), 2)];
+  const parts = [view.parts, view.putIn, ...view.where.flatMap((local) => [local.parts, local.putIn ?? []])];
+  if (Math.max(...parts.map(widestOf)) <= LONGEST)
+    return [cell('formula', name, formulaCell(view)), cell('putin', 'Values put in', putInCell(view))];
+  const below = element('div', { class: 'aw-putin-below' }, element('span', { class: 'aw-label' }, 'Values put in'), ...putInCell(view, 2));
+  return [cell('formula', name, [...formulaCell(view, 2), below], 2)];
 }
 
 /** The formula's column: the formula, the call that it stands for, and local definitions. */
@@ -42,9 +52,9 @@ export function formulaCell(view: FormulaView, columns = 1): Child[] {
 }
 
 /** The column of the values put in. */
-export function putInCell(view: FormulaView): Child[] {
+function putInCell(view: FormulaView, columns = 1): Child[] {
   return [
-    view.putIn && formula(view.putIn),
+    view.putIn && formula(view.putIn, columns),
     view.where.some((local) => local.putIn) &&
       element('div', { class: 'aw-where' }, ...view.where.flatMap((local) => (local.putIn ? [equation(local.symbol, local.putIn)] : []))),
   ];
@@ -81,9 +91,13 @@ export function anchor(name: string): string {
 }
 
 /** What something is called by: a link where its row is, its symbol or words where there is none. */
-export function label({ text, symbol, target }: LabelView): ViewNode {
+export function label({ text, before, symbol, target }: LabelView): Child {
   if (symbol === null) return text;
-  return target === null ? inMath(symbol) : link(target, symbol);
+  return [
+    before,
+    before === '' ? null : element('wbr', {}),
+    target === null ? element('span', { role: 'math', 'aria-label': textOf(symbol) }, inMath(symbol)) : link(target, symbol),
+  ];
 }
 
 /** A list of names with their values under a heading; nothing where there are none. */

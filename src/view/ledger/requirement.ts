@@ -3,24 +3,19 @@ import { gauge } from '../gauge.ts';
 import { statusMark } from '../mark.ts';
 import type { FormulaParts, RequirementRow, SidesView, StatusView } from '../model.ts';
 import { type Child, type ElementNode, element, textOf } from '../node.ts';
-import { cell, formulaCell, head, links, putInCell, sourceCell, unfolding } from './parts.ts';
+import { cell, formulaCells, head, links, sourceCell, unfolding } from './parts.ts';
 
 /** What the words of the notation ask for. */
 export const FORCE = { shall: 'Requirement', should: 'Recommendation' } as const;
 
 export function requirementRow(row: RequirementRow): ElementNode {
-  const putIn = row.condition.putIn;
-  const formulas =
-    putIn === null
-      ? [cell('formula', 'Condition', formulaCell(row.condition, 2), 2)]
-      : [cell('formula', 'Condition', formulaCell(row.condition)), cell('putin', 'Values put in', putInCell(row.condition))];
   return element(
     'tr',
     { role: 'row', class: `aw-requirement aw-is-${row.status.replace(' ', '-')}`, 'data-key': row.key },
     head(element('span', { class: 'aw-force' }, row.force), row),
-    ...formulas,
+    ...formulaCells(row.condition, 'Condition'),
     cell('result', null, [
-      unfolding(row.key, [status(row.status)], row.sides ? sides(row.sides, putIn) : row.missing, [
+      unfolding(row.key, [status(row.status)], row.sides ? sides(row.sides, row.condition.putIn) : row.missing, [
         row.rows.length > 0 && eachRow(row),
         links('Depends on', row.reads),
       ]),

@@ -51,7 +51,7 @@ function stacked(of: Typeset): ViewNode {
   let room = 0;
   for (const part of of.parts) {
     const width = part.reduce((sum, node) => sum + widthOf(node), 0);
-    if (lines.length > 0 && width <= room) lines.push([...lines.pop()!, ...part]);
+    if (lines.length > 0 && (width <= room || room > WIDEST_HALF - SHORT)) lines.push([...lines.pop()!, ...part]);
     else {
       lines.push(part);
       room = WIDEST_HALF;
@@ -63,8 +63,9 @@ function stacked(of: Typeset): ViewNode {
   return element('mtable', { class: 'aw-stack' }, ...rows);
 }
 
-// Letters.
+// Letters: what a line of half a fraction may have, and what is too little for a line of its own.
 const WIDEST_HALF = 26;
+const SHORT = 6;
 
 // Letters and roots stand side by side; where a word, a value or a bracket takes part, every factor gets its sign.
 function times(factors: readonly Typeset[]): Typeset {

@@ -93,3 +93,9 @@ function isTall(node: ViewNode): boolean {
 export function words(text: string): ElementNode {
   return element('mtext', {}, text.replace(/^ | $/g, '\u00A0'));
 }
+
+/** Between the arguments of a call. */
+export const COMMA: ElementNode = element('mo', { separator: 'true', form: 'infix', lspace: '0', rspace: '0.25em' }, ',');
+
+/** Between a function's name and its arguments: not seen, but said. */
+export const APPLIED: ElementNode = element('mo', { lspace: '0', rspace: '0' }, '\u2061');

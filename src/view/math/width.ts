@@ -7,7 +7,8 @@ export function widthOf(node: ViewNode): number {
   const widths = node.children.map(widthOf);
   if (node.tag === 'mfrac' || node.tag === 'mtable') return Math.max(0, ...widths);
   const sum = widths.reduce((a, b) => a + b, 0);
-  if (node.tag === 'mo') return sum + 1;
+  if (node.tag === 'mo') return node.attributes.form === 'infix' ? sum + 1.4 : sum;
+  if (node.tag === 'msqrt') return sum + 1.5;
   if (node.tag === 'msub' || node.tag === 'msup' || node.tag === 'msubsup') return widths[0]! + (sum - widths[0]!) * 0.7;
   return sum;
 }

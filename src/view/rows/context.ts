@@ -61,22 +61,18 @@ export function linkOf(name: string, context: RowContext): LinkView {
 
 /** What something is called by, and where it leads. */
 export function labelOf(text: string, { names }: RowContext): LabelView {
-  const [, gain = '', name = text, element = ''] = /^(gain of )?([^\s[\]]+)(\[\d+\])?$/.exec(text) ?? [];
+  const [, gain = '', name = text, place = ''] = /^(gain of )?([^\s[\]]+)(\[\d+\])?$/.exec(text) ?? [];
   const target = names.has(name) ? name : null;
-  if (!IS_NAME.test(name) || STATEMENTS.has(text)) return { text, symbol: null, target: null };
-  const parts: ViewNode[] = [...(gain === '' ? [] : [words(gain)]), nameSymbol(name), ...(element === '' ? [] : [words(element)])];
-  return { text, symbol: grouped(parts), target };
+  if (!IS_NAME.test(name) || STATEMENTS.has(text)) return { text, before: '', symbol: null, target: null };
+  const [first, column] = name.split('.');
+  const of = symbol(column ?? first!);
+  return { text, before: column === undefined ? gain : `${first}.`, symbol: place === '' ? of : grouped([of, words(place)]), target };
 }
 
 // What statements without a name are called by.
 const STATEMENTS: ReadonlySet<string> = new Set(['curve', 'tabulation']);
 
 const IS_NAME = /^[\p{L}_][\p{L}\p{N}_]*(\.[\p{L}\p{N}_]+)?$/u;
-
-function nameSymbol(name: string): ViewNode {
-  const [first, column] = name.split('.');
-  return column === undefined ? symbol(name) : columnSymbol(first!, column);
-}
 
 /** `motors.I_n`: the table upright, the column as a symbol. */
 export function columnSymbol(table: string, column: string): ViewNode {

@@ -5,10 +5,9 @@ import { formulaOf } from '../math/formula.ts';
 import { unitText } from '../math/quantity.ts';
 import { hiding } from '../math/scope.ts';
 import { symbol } from '../math/symbol.ts';
-import { bracketed } from '../math/typeset.ts';
+import { APPLIED, bracketedParts, COMMA } from '../math/typeset.ts';
 import { functionName, math, mathParts } from '../math.ts';
-import type { FunctionRow } from '../model.ts';
-import { element, type ViewNode } from '../node.ts';
+import type { FormulaParts, FunctionRow } from '../model.ts';
 import { baseOf, type RowContext } from './context.ts';
 
 export function functionRow(of: FunctionResult, context: RowContext): FunctionRow {
@@ -22,7 +21,7 @@ export function functionRow(of: FunctionResult, context: RowContext): FunctionRo
     ...baseOf(of, of.name, context),
     kind: 'function',
     name: of.name,
-    head: [headOf(statement)],
+    head: headOf(statement),
     parameters: statement.parameters.map((p) => ({ symbol: symbol(p.name.name), unit: typeText(p.type) })),
     result: statement.result && typeText(statement.result),
     formula: { ...formula, putIn: null },
@@ -30,13 +29,10 @@ export function functionRow(of: FunctionResult, context: RowContext): FunctionRo
   };
 }
 
-/** `f(P, U)` as one formula. */
-export function headOf(statement: FunctionDefinition): ViewNode {
-  const names = statement.parameters.flatMap((p, i) => [
-    ...(i === 0 ? [] : [element('mo', { separator: 'true', lspace: '0', rspace: '0.25em' }, ',')]),
-    symbol(p.name.name),
-  ]);
-  return math([functionName(statement.name.name), element('mo', { lspace: '0', rspace: '0' }, '\u2061'), ...bracketed('(', names, ')')]);
+/** `f(P, U)`; its line may break behind a comma. */
+export function headOf({ name, parameters }: FunctionDefinition): FormulaParts {
+  const names = parameters.map((p, i) => (i === parameters.length - 1 ? [symbol(p.name.name)] : [symbol(p.name.name), COMMA]));
+  return bracketedParts([functionName(name.name), APPLIED], '(', names, ')').map(math);
 }
 
 /** A parameter's type in a word: its unit, `number`, `list of A`, `text`. */

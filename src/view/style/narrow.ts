@@ -3,12 +3,12 @@
 export const NARROW = `
 @container (max-width: 820px) {
   .aw-ledger .aw-table, .aw-table > thead, .aw-table > tbody { display: block; }
-  .aw-table > thead > tr { display: grid; grid-template-columns: 30% 1fr 32%; border-bottom: 1px solid var(--aw-heavy); }
+  .aw-table > thead > tr { display: grid; grid-template-columns: 30% minmax(0, 1fr) 32%; border-bottom: 1px solid var(--aw-heavy); }
   .aw-ledger .aw-table > thead > tr > th { width: auto; padding: 3px 8px; border-bottom: 0; }
   .aw-table > thead > tr > th:nth-child(3), .aw-table > thead > tr > th:nth-child(5) { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  .aw-table > tbody > tr { display: grid; grid-template-columns: 30% 1fr 32%; grid-template-rows: auto 1fr; border-top: 1px solid var(--aw-rule); }
+  .aw-table > tbody > tr { display: grid; grid-template-columns: 30% minmax(0, 1fr) 32%; grid-template-rows: auto 1fr; border-top: 1px solid var(--aw-rule); }
   .aw-table > tbody > tr:first-child { border-top: 0; }
-  .aw-table > tbody > tr > th, .aw-table > tbody > tr > td { display: block; border: 0; border-left: 1px solid var(--aw-rule); padding: 6px 8px; }
+  .aw-table > tbody > tr > th, .aw-table > tbody > tr > td { display: block; min-width: 0; border: 0; border-left: 1px solid var(--aw-rule); padding: 6px 8px; }
   .aw-table > tbody > tr > th { grid-area: 1 / 1; border-left: 0; padding-bottom: 0; }
   .aw-table > tbody > tr > .aw-formula { grid-area: 1 / 2; }
   .aw-table > tbody > tr > .aw-putin { grid-area: 2 / 2; padding-top: 0; }

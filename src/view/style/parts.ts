@@ -8,7 +8,8 @@ export const PARTS = `
 .aw-ledger a:focus-visible, .aw-ledger summary:focus-visible, .aw-ledger [tabindex]:focus-visible { outline: 2px solid var(--aw-focus); outline-offset: 2px; }
 .aw-description { margin-top: 1px; color: var(--aw-quiet); }
 .aw-math { max-width: 100%; padding: 1px 0; }
-.aw-longest { overflow-x: auto; overflow-y: hidden; }
+.aw-scrolls { overflow-x: auto; overflow-y: hidden; }
+.aw-putin-below { margin-top: 6px; padding-top: 5px; border-top: 1px solid var(--aw-rule); }
 .aw-math math { margin: 1px 0; }
 .aw-math [data-name] { cursor: pointer; }
 .aw-math [data-name]:hover { color: var(--aw-link); }
@@ -71,6 +72,7 @@ export const PARTS = `
 .aw-ledger .aw-budget caption, .aw-ledger .aw-data caption { text-align: left; color: var(--aw-quiet); font-size: 11px; font-weight: 600; }
 .aw-ledger .aw-budget th, .aw-ledger .aw-budget td { padding: 2px 8px 2px 0; border: 0; border-top: 1px solid var(--aw-rule); background: none; text-align: left; font-weight: 400; vertical-align: baseline; }
 .aw-ledger .aw-budget thead th { border-top: 0; color: var(--aw-quiet); font-size: 11px; }
+.aw-ledger .aw-budget a { display: inline-block; min-height: 24px; }
 .aw-share { display: none; }
 .aw-share-whole { fill: var(--aw-out); }
 .aw-share-part { fill: var(--aw-heavy); }

@@ -13,7 +13,7 @@ export const PRINT = `
     --aw-trace-0: #1c4f73; --aw-trace-1: #7a3e12; --aw-trace-2: #4d3a78; --aw-trace-3: #2f5a2a;
   }
   .aw-ledger { font-size: 8.5pt; }
-  .aw-math, .aw-datascroll { overflow: visible; max-height: none; }
+  .aw-scrolls, .aw-datascroll { overflow: visible; max-height: none; }
   .aw-longest math { font-size: .72em; }
   .aw-table > tbody > tr { break-inside: avoid; }
   .aw-table > thead { display: table-header-group; }
