@@ -1,6 +1,7 @@
 // What the extension brings to the editor, as a list.
 import type * as vscode from 'vscode';
 import { diagnostics } from './features/diagnostics.ts';
+import { proseValues } from './features/prose-values.ts';
 import { liveKernel } from './live-kernel.ts';
 import { serializer } from './serializer.ts';
 import { openSessions } from './sessions.ts';
@@ -13,5 +14,6 @@ export function activate(context: vscode.ExtensionContext): void {
     sessions,
     liveKernel(sessions, context.extension.id),
     diagnostics(sessions),
+    proseValues(sessions),
   );
 }

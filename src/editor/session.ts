@@ -42,9 +42,11 @@ export function openSession(notebook: vscode.NotebookDocument, answered: (sessio
   let answer: Answer | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let updating: Promise<void> | null = null;
+  let evaluation: SheetEvaluation | null = null;
   let stale = false;
   const files = openFiles(notebook.uri, () => {
     stale = true;
+    evaluation = null;
     session.changed(0);
   });
 
@@ -69,7 +71,11 @@ export function openSession(notebook: vscode.NotebookDocument, answered: (sessio
       });
       await updating;
     },
-    evaluate: () => settled(files, () => evaluateSheet(currentText(notebook).text, files)),
+    async evaluate() {
+      const { text } = currentText(notebook);
+      if (evaluation?.sheet.text !== text) evaluation = await settled(files, () => evaluateSheet(text, files));
+      return evaluation;
+    },
     changed(pause) {
       clearTimeout(timer);
       timer = setTimeout(() => void session.update(), pause);
