@@ -24,7 +24,7 @@ export function signatures({ signatures: all }: Comparison): Section | null {
 }
 
 function signatureRow({ role, name, date, state, lapsed, line }: SignatureChange): Row {
-  const after = state.new === null ? 'removed' : state.new;
+  const after = state.new === null ? 'removed' : state.old === 'current' && state.new === 'current' ? 'signed again' : state.new;
   return {
     cells: [plain(`${role}: ${name}, ${date}`), plain(state.old), lapsed ? strong('lapsed: the sheet was changed since') : plain(after)],
     line,

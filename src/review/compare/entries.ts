@@ -1,7 +1,6 @@
 // Entries and computed columns that changed: what they are defined as, what they are worth, where they come from.
 import { print, printTyped } from '../../language/print.ts';
 import type { ColumnResult, EntryResult } from '../../run/result.ts';
-import { dateText } from '../../text/date.ts';
 import type { EntryChange } from '../comparison.ts';
 import { clauseChanges, localsText } from './clauses.ts';
 import { columnChange } from './columns.ts';
@@ -54,9 +53,7 @@ function valuesOf(pair: Pair, old: Valued | null, now: Valued | null): Pick<Entr
 function writtenText(of: Valued, side: Side): string {
   const { statement } = of;
   if (statement.broken) return side.textOf(of);
-  const reading = statement.kind === 'entry' ? statement.reading : null;
-  const by = reading === null ? '' : ` by ${reading.instrument.name}${reading.on === null ? '' : ` on ${dateText(reading.on.days)}`}`;
-  return `${printTyped(nameOf(of), statement.type)} = ${print(statement.value)}${by}${localsText(statement.clauses)}`;
+  return `${printTyped(nameOf(of), statement.type)} = ${print(statement.value)}${localsText(statement.clauses)}`;
 }
 
 function valued({ statements }: Side): readonly Valued[] {
