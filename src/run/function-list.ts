@@ -28,7 +28,7 @@ export interface FunctionDescription {
 export function functionList(): readonly FunctionDescription[] {
   const ofLibrary = library().modules.flatMap(({ name, cells }) => {
     const statements = cells.flat().map((item) => item.statement);
-    return statements.flatMap((s) => (s.kind === 'function' ? [describe(s, name, statements)] : []));
+    return statements.flatMap((s) => (s.kind === 'function' ? [describeFunction(s, name, statements)] : []));
   });
   const ofMathematics = BUILTINS.map(({ name, form, parameters, formula, source, description, example }) => ({
     name,
@@ -45,7 +45,8 @@ export function functionList(): readonly FunctionDescription[] {
   return [...ofLibrary, ...ofMathematics];
 }
 
-function describe(definition: FunctionDefinition, library: string, sheet: readonly Statement[]): FunctionDescription {
+/** A function of a sheet; an example is looked for among the statements. */
+export function describeFunction(definition: FunctionDefinition, library: string | null, sheet: readonly Statement[]): FunctionDescription {
   const { name, parameters, result, body, clauses } = definition;
   const { source, description, locals, needs } = clauses;
   const where = locals.map((local) => `${local.name.name}${local.type ? `: ${markText(local.type)}` : ''} = ${print(local.value)}`);
