@@ -294,7 +294,8 @@ export interface CheckedStatement {
   readonly frameSize: number;
   /** Items that it reads directly (through the functions that it calls as well), in order of first use. */
   readonly reads: readonly Item[];
-  /** The names, as written, of those it mentions itself. */
+  /** Tables and columns that it reads and that could not be read from the file. */
+  readonly lost: readonly string[];
   readonly problems: readonly Problem[];
   /** Uncertain inputs that it makes. */
   readonly inputs: readonly Input[];

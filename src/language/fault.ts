@@ -1,7 +1,6 @@
 // A value that does not exist: thrown inside evaluation, caught at the statement (or the cell of a column) that has no value.
 import type { Problem } from '../text/problem.ts';
 import type { Span } from '../text/span.ts';
-import type { Item } from './program.ts';
 
 /**
  * No Error, so that raising one costs no stack trace. `reason`: 'error' is reported where it happened; 'absent' is an empty
@@ -11,8 +10,8 @@ export class Fault {
   constructor(
     readonly reason: 'error' | 'absent' | 'not calculated',
     readonly problem: Problem | null,
-    /** For 'not calculated': the item that has no value. */
-    readonly item: Item | null = null,
+    /** For 'not calculated': the name of what has no value. */
+    readonly needs: string | null = null,
   ) {}
 }
 

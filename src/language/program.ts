@@ -65,6 +65,8 @@ export interface ColumnModel {
   readonly texts: readonly string[] | null;
   /** The statement that computes it; null for data. */
   readonly item: Item | null;
+  /** Its head could not be read (reported there), so nothing is known of its values. */
+  readonly broken: boolean;
 }
 
 /** A table as one module sees it. */
@@ -76,4 +78,6 @@ export interface TableModel {
   readonly columns: ReadonlyMap<string, ColumnModel>;
   /** Names of the columns of data in order; computed columns follow in the order of the text. */
   readonly order: readonly string[];
+  /** It could not be read at all (reported there), so nothing is known of its columns. */
+  readonly broken: boolean;
 }

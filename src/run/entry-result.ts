@@ -64,10 +64,9 @@ export function missingOf(item: Item, value: unknown): Missing | null {
   if (!(value instanceof Fault) && item.checked !== null && !item.checked.failed) return null;
   const own = [...(item.checked?.problems ?? []), ...item.runProblems].some((p) => p.severity === 'error') || item.statement.broken;
   if (own) return { kind: 'error' };
-  const because = (item.checked?.reads ?? [])
-    .filter((read) => read.slot.value instanceof Fault || read.checked?.failed)
-    .map((read) => read.label);
-  if (because.length === 0 && value instanceof Fault && value.item !== null && value.item !== item) because.push(value.item.label);
+  const reads = (item.checked?.reads ?? []).filter((read) => read.slot.value instanceof Fault || read.checked?.failed);
+  const because = [...reads.map((read) => read.label), ...(item.checked?.lost ?? [])];
+  if (because.length === 0 && value instanceof Fault && value.needs !== null && value.needs !== item.label) because.push(value.needs);
   return because.length === 0 ? { kind: 'error' } : { kind: 'not calculated', because };
 }
 

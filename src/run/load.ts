@@ -156,6 +156,7 @@ function readCsvTables(sheet: Sheet, from: string, files: SheetFiles) {
     if (typeof text !== 'string' || path === null) {
       const reason = typeof text === 'string' ? '' : text.refused;
       problems.push({ problem: useProblem('table-refused', caption.at, { path: caption.path ?? '', reason }), path: null });
+      tables.push({ ...caption, columns: [], rowCount: 0, broken: true });
       continue;
     }
     const made = readCsvTable(text, caption);

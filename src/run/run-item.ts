@@ -21,7 +21,7 @@ export function runItem(item: Item): Run {
   item.runProblems = [];
   const { checked } = item;
   if (checked === null || checked.failed) {
-    item.slot.value = new Fault('not calculated', null, item);
+    item.slot.value = new Fault('not calculated', null, item.label);
     return run;
   }
   if (checked.plan.kind !== 'value' && checked.plan.kind !== 'column') {

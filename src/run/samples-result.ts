@@ -45,7 +45,10 @@ function sampler(item: Item, plan: Samples, variable: string, run: Run): Sampler
   const type = zero ? plan.to.type : plan.from.type;
   const xUnit = unitFor(type, display, ends);
   const shown = (x: number) => show(x, type, xUnit, { digits: 4 }).text;
-  if (!(from < to)) raise(valueProblem('empty-range', item.statement.at, { variable, from: shown(from), to: shown(to) }));
+  if (!(from < to))
+    raise(
+      valueProblem('empty-range', (item.statement as ast.Curve | ast.Tabulation).over.at, { variable, from: shown(from), to: shown(to) }),
+    );
   const frame = frameOf(run);
   const at = (code: Evaluate, x: number) => {
     frame.locals[plan.variable] = x;

@@ -8,7 +8,15 @@ import type { Table, TableColumn } from '../sheet/table.ts';
 export function tableModel(module: Module, table: Table): TableModel {
   const columns = new Map<string, ColumnModel>();
   for (const column of table.columns) columns.set(column.name, columnModel(module, table, column));
-  return { module, name: table.name, at: table.at, rowCount: table.rowCount, columns, order: [...columns.keys()] };
+  return {
+    module,
+    name: table.name,
+    at: table.at,
+    rowCount: table.rowCount,
+    columns,
+    order: [...columns.keys()],
+    broken: table.broken ?? false,
+  };
 }
 
 function columnModel(module: Module, table: Table, column: TableColumn): ColumnModel {
@@ -20,10 +28,12 @@ function columnModel(module: Module, table: Table, column: TableColumn): ColumnM
     return new Input(name, { module, cell: -1 }, cell.at.start, cell.value, limitsSpread(-halfWidth, halfWidth)).current;
   });
   const display = column.type.kind === 'number' && column.type.unit.text !== '' ? column.type.unit : null;
-  return { name: column.name, type: typeOf(column), display, uncertain, cells, texts: column.cells.map((cell) => cell.text), item: null };
+  const texts = column.cells.map((cell) => cell.text);
+  return { name: column.name, type: typeOf(column), display, uncertain, cells, texts, item: null, broken: column.broken ?? false };
 }
 
 function typeOf(column: TableColumn): Type {
+  if (column.broken) return UNKNOWN;
   switch (column.type.kind) {
     case 'text':
       return TEXT;
@@ -38,7 +48,8 @@ function typeOf(column: TableColumn): Type {
 export function addColumns(table: TableModel, computed: ReadonlyMap<string, Item>): TableModel {
   const columns = new Map(table.columns);
   for (const [name, item] of computed) {
-    if (!columns.has(name)) columns.set(name, { name, type: UNKNOWN, display: null, uncertain: false, cells: null, texts: null, item });
+    if (!columns.has(name))
+      columns.set(name, { name, type: UNKNOWN, display: null, uncertain: false, cells: null, texts: null, item, broken: false });
   }
   return { ...table, columns };
 }

@@ -114,36 +114,20 @@ function noPoint(c: Context, node: Checked, words: string): Checked {
 
 /** date − date is a duration in d; date ± duration is a date (A1, A5). Dates count in days, durations in seconds. */
 function checkDateSum(c: Context, node: ast.Sum, terms: readonly Term[]): Checked {
-  let isDate = elementOf(terms[0]!.operand.type).is === 'date';
+  let isDate = false;
   let display: Display = terms[0]!.operand.display;
-  for (const term of terms.slice(1)) {
+  for (const [i, term] of terms.entries()) {
     const b = elementOf(term.operand.type);
-    if (b.is === 'date') {
-      if (term.sign === 1 && isDate)
-        return failed(
-          c,
-          typeProblem('point-arithmetic', term.operand.at, { words: "two dates can't be added; add a duration in d", mends: [] }),
-        );
-      if (term.sign === -1 && !isDate)
-        return failed(c, typeProblem('point-arithmetic', term.operand.at, { words: "a date can't be taken from a duration", mends: [] }));
-      isDate = term.sign === 1;
-      if (!isDate) display = parseUnit('d');
-    } else if (b.is === 'quantity') {
-      const duration = parseUnit('s')!.dimension;
-      if (!b.zero && b.dimension.si !== duration) {
-        return failed(
-          c,
-          typeProblem('dimension-mismatch', node.at, {
-            doing: 'adds',
-            left: 'a date',
-            right: describeChecked(term.operand),
-            hint: '; a duration is written in d',
-            mends: [],
-          }),
-        );
-      }
-      noteMeanDuration(c, term.operand);
+    if (b.is === 'quantity') {
+      if (!isDuration(c, node, term.operand, b)) return unknown(node.at);
+      continue;
     }
+    const words =
+      term.sign === 1 ? isDate && "two dates can't be added; add a duration in d" : !isDate && "a date can't be taken from a duration";
+    if (words) return failed(c, typeProblem('point-arithmetic', term.operand.at, { words, mends: [] }));
+    isDate = term.sign === 1;
+    if (!isDate) display = parseUnit('d');
+    else if (i > 0) display = null;
   }
   const operands = terms.map((t) => t.operand);
   return {
@@ -158,6 +142,15 @@ function checkDateSum(c: Context, node: ast.Sum, terms: readonly Term[]): Checke
       result: isDate ? 1 : SECONDS_A_DAY,
     },
   };
+}
+
+/** Whether a term beside dates is a duration; where not it is reported. */
+function isDuration(c: Context, node: ast.Sum, operand: Checked, type: QuantityType): boolean {
+  noteMeanDuration(c, operand);
+  if (type.zero || type.dimension.si === parseUnit('s')!.dimension) return true;
+  const facts = { doing: 'adds', left: 'a date', right: describeChecked(operand), hint: '; a duration is written in d', mends: [] };
+  c.problems.push(typeProblem('dimension-mismatch', node.at, facts));
+  return false;
 }
 
 function noteMeanDuration(c: Context, node: Checked): void {

@@ -50,6 +50,8 @@ export interface Context {
   readonly module: Module;
   readonly problems: Problem[];
   readonly reads: Set<Item>;
+  /** Tables and columns that it reads and that could not be read from the file: reported there, unknown here. */
+  readonly lost: Set<string>;
   /** Items whose signature was needed and is not known yet: the check is to be made again after theirs. */
   readonly missing: Set<Item>;
   readonly inputs: Input[];
@@ -76,6 +78,7 @@ export function contextFor(world: World, item: Item, dispatch: Context['dispatch
     module: item.module,
     problems: [],
     reads: new Set(),
+    lost: new Set(),
     missing: new Set(),
     inputs: [],
     scopes: [],

@@ -31,7 +31,7 @@ export function checkCurve(c: Context, node: ast.Curve): CheckedStatement {
   const onAxis = marks.every(
     (m) =>
       meet(c, { ...range.from, type: range.type, display: range.display }, m.value, {
-        doing: 'a mark stands on the axis of',
+        doing: 'the axis and its mark are',
         at: m.value.at,
       }) !== null,
   );
@@ -48,7 +48,7 @@ export function checkTabulation(c: Context, node: ast.Tabulation): CheckedStatem
     withLocals(c, node.clauses.locals, null, true, () => checkTraces(c, node.traces)),
   );
   const ends: Checked = { ...range.from, type: { ...range.type, point: false } as QuantityType, display: range.display };
-  const stepFits = isQuantity(c, step) && meet(c, ends, step, { doing: 'a step goes along', at: step.at }) !== null;
+  const stepFits = isQuantity(c, step) && meet(c, ends, step, { doing: 'a range and its step are', at: step.at }) !== null;
   if (!stepFits || traces.some((t) => t.value.type.is === 'unknown')) return hopeless(c);
   return finish(c, null, samples(range, { locals, traces, marks: [], limits: [], step }));
 }

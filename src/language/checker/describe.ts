@@ -20,13 +20,24 @@ export function describe(type: Type, display: Display = 'auto'): string {
     case 'yesno':
       return 'yes or no';
     case 'list':
-      return `a list of ${type.of.is === 'quantity' && type.of.dimension === PLAIN ? 'plain numbers' : describe(type.of, display)}`;
+      return type.of.is === 'unknown' ? 'a list' : `a list of ${several(type.of, display)}`;
     case 'table':
       return `the table \`${type.table.name}\``;
     case 'row':
       return `a row of \`${type.table.name}\``;
     case 'unknown':
       return 'an unknown value';
+  }
+}
+
+function several(type: Type, display: Display): string {
+  switch (type.is) {
+    case 'quantity':
+      return type.dimension === PLAIN ? 'plain numbers' : type.point ? 'temperatures' : describe(type, display);
+    case 'row':
+      return `rows of \`${type.table.name}\``;
+    default:
+      return type.is === 'yesno' ? 'yes and no' : `${type.is}s`;
   }
 }
 

@@ -14,6 +14,7 @@ export function checkFunction(c: Context, node: ast.FunctionDefinition): Checked
   c.problems.push(...inner.problems);
   for (const missing of inner.missing) c.missing.add(missing);
   for (const read of inner.reads) c.reads.add(read);
+  for (const lost of inner.lost) c.lost.add(lost);
   const failed = inner.problems.some((p) => p.severity === 'error');
   if (!failed && inner.missing.size === 0 && !types.some(isOpen)) {
     instantiate(c, c.item, types, false, displays, node.at);

@@ -40,6 +40,7 @@ export function instantiate(
   const { instance, inner } = checkBody(c, item, types, uncertain, displays);
   for (const missing of inner.missing) c.missing.add(missing);
   for (const read of inner.reads) c.reads.add(read);
+  for (const lost of inner.lost) c.lost.add(lost);
   const errors = inner.problems.filter((p) => p.severity === 'error');
   if (open) {
     for (const problem of inner.problems) {

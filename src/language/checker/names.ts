@@ -82,7 +82,8 @@ function memberBase(c: Context, node: ast.Expression): Checked {
 /** The column of a table, its statement read where it is computed; null where there is none (reported). */
 export function columnOf(c: Context, table: TableModel, column: ast.Identifier): ColumnModel | null {
   const found = table.columns.get(column.name);
-  if (found === undefined) {
+  if (table.broken && found === undefined) c.lost.add(table.name);
+  else if (found === undefined) {
     c.problems.push(
       nameProblem('unknown-column', column.at, {
         name: column.name,
@@ -92,12 +93,13 @@ export function columnOf(c: Context, table: TableModel, column: ast.Identifier):
     );
     return null;
   }
-  return resolveColumn(c, found);
+  return found === undefined ? null : resolveColumn(c, found, table);
 }
 
 /** A computed column gets its type from its statement. */
-export function resolveColumn(c: Context, column: ColumnModel): ColumnModel | null {
-  if (column.item === null) return column;
+export function resolveColumn(c: Context, column: ColumnModel, table: TableModel): ColumnModel | null {
+  if (column.broken) c.lost.add(`${table.name}.${column.name}`);
+  if (column.item === null) return column.broken ? null : column;
   const signature = readItem(c, column.item);
   if (signature === null) return null;
   const type = signature.type.is === 'list' ? signature.type.of : UNKNOWN;
@@ -114,7 +116,11 @@ export function readItem(c: Context, item: Item) {
 }
 
 function checkDefinition(c: Context, defined: Definition, node: ast.NameReference): Checked {
-  if (defined.kind === 'table') return tableValue(c, defined.table, node.at);
+  if (defined.kind === 'table') {
+    if (!defined.table.broken) return tableValue(c, defined.table, node.at);
+    c.lost.add(node.name);
+    return unknown(node.at);
+  }
   const { item } = defined;
   const signature = readItem(c, item);
   if (signature === null) return unknown(node.at);
@@ -144,7 +150,7 @@ export function rowValue(row: RowScope, at: Span): Checked {
 }
 
 function cellOfRow(row: RowScope, name: string, at: Span, c: Context): Checked {
-  const column = resolveColumn(c, row.table.columns.get(name)!);
+  const column = resolveColumn(c, row.table.columns.get(name)!, row.table);
   if (column === null) return unknown(at);
   return {
     kind: 'cell',

@@ -11,10 +11,14 @@ import { describe } from './describe.ts';
 import { checkCondition } from './logic.ts';
 import { columnOf, rowValue } from './names.ts';
 
-/** The table of a name; null where there is none (reported). */
+/** The table of a name; null where there is none, or where it could not be read (both reported). */
 export function tableOf(c: Context, name: ast.Identifier): TableModel | null {
   const defined = c.world.define(c.module, name.name);
-  if (defined?.kind === 'table') return defined.table;
+  if (defined?.kind === 'table' && !defined.table.broken) return defined.table;
+  if (defined?.kind === 'table') {
+    c.lost.add(name.name);
+    return null;
+  }
   c.problems.push(
     nameProblem('unknown-table', name.at, { name: name.name, near: nearSpellings(name.name, c.world.namesOf(c.module, 'table')) }),
   );

@@ -66,7 +66,7 @@ export function compileEntry(node: checked.CheckedEntry): Evaluate {
 }
 
 function present(value: unknown, item: Item): unknown {
-  if (value instanceof Fault || value === undefined) throw new Fault('not calculated', null, item);
+  if (value instanceof Fault || value === undefined) throw new Fault('not calculated', null, item.label);
   return value;
 }
 
@@ -163,17 +163,17 @@ export function cellReader(table: TableModel, column: ColumnModel, at: Span): (r
   if (item !== null) {
     return (row) => {
       const { value } = item.slot;
-      if (!Array.isArray(value)) throw new Fault('not calculated', null, item);
+      if (!Array.isArray(value)) throw new Fault('not calculated', null, item.label);
       const cell: unknown = value[row];
       if (cell instanceof Fault)
-        throw cell.reason === 'absent' ? new AbsentCell(table.name, column.name, row, at) : new Fault('not calculated', null, item);
+        throw cell.reason === 'absent' ? new AbsentCell(table.name, column.name, row, at) : new Fault('not calculated', null, item.label);
       return cell;
     };
   }
   return (row) => {
     const cell = cells![row];
     if (cell === null) throw new AbsentCell(table.name, column.name, row, at);
-    if (cell === undefined) raise(valueProblem('unreadable-cell', at, { table: table.name, column: column.name, row: row + 1 }));
+    if (cell === undefined) throw new Fault('not calculated', null, `${table.name}.${column.name}`);
     return cell instanceof Dual ? cell.inputs[0]!.current : cell;
   };
 }

@@ -30,10 +30,6 @@ export const valueProblem = problemMaker({
     'error',
     (f: { table: string; column: string; row: number }) => `row ${f.row} of \`${f.table}\` gives no \`${f.column}\``,
   ),
-  'unreadable-cell': kind(
-    'error',
-    (f: { table: string; column: string; row: number }) => `\`${f.column}\` in row ${f.row} of \`${f.table}\` could not be read`,
-  ),
   'no-row-left': kind('error', (f: { table: string; rows: number; last: string; ruledOut: string }) =>
     f.rows === 0
       ? `table \`${f.table}\` has no rows`
