@@ -1,10 +1,11 @@
 // The bench: every figure as a ratio within this one run, printed as a table.
 import { cpus } from 'node:os';
 import { formulaBench } from './formula.ts';
+import { reviewBench } from './review.ts';
 import type { BenchRow } from './row.ts';
 import { sheetBench } from './sheets.ts';
 
-const rows: BenchRow[] = [...formulaBench(), ...sheetBench()];
+const rows: BenchRow[] = [...formulaBench(), ...sheetBench(), ...reviewBench()];
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}\n`);
 console.log('| what | aim | found | |');
 console.log('| --- | --- | --- | --- |');

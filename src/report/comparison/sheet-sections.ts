@@ -41,20 +41,21 @@ export function prose({ prose: all }: Comparison): Section | null {
   return section('Prose', ['under', 'words'], rows, false);
 }
 
-/** Unchanged words are kept as far as they help to find the place. */
+/** Unchanged words are kept as far as they help to find the place; of very long passages, both ends. */
 const CONTEXT = 60;
+const LONGEST = 600;
 
 function pieces(words: ProseChange['words']): readonly Piece[] {
   return words.map(({ kind, text }, i): Piece => {
-    if (kind !== 'same') return { kind: kind === 'removed' ? 'old' : 'new', text };
-    return { kind: 'plain', text: shortened(text, i > 0, i < words.length - 1) };
+    if (kind !== 'same') return { kind: kind === 'removed' ? 'old' : 'new', text: shortened(text, LONGEST / 2, LONGEST / 2) };
+    return { kind: 'plain', text: shortened(text, i > 0 ? CONTEXT : 0, i < words.length - 1 ? CONTEXT : 0) };
   });
 }
 
-/** The end of what stands before a change and the beginning of what stands behind one. */
-function shortened(text: string, behind: boolean, before: boolean): string {
-  if (text.length <= 2 * CONTEXT) return text;
-  const head = behind ? text.slice(0, CONTEXT).replace(/\S*$/, '') : '';
-  const tail = before ? text.slice(-CONTEXT).replace(/^\S*/, '') : '';
+/** Its first and its last characters, whole words only. */
+function shortened(text: string, first: number, last: number): string {
+  if (text.length <= Math.max(first + last, 2 * CONTEXT)) return text;
+  const head = text.slice(0, first).replace(/\S*$/, '');
+  const tail = last === 0 ? '' : text.slice(-last).replace(/^\S*/, '');
   return `${head}…${tail}`;
 }

@@ -4,8 +4,8 @@ import type { ProseChange } from '../comparison.ts';
 import { type Paragraph, paragraphs } from './paragraphs.ts';
 import { changeOf, type Pair } from './side.ts';
 
-/** More differences than this are not looked for: all of it then counts as written anew. */
-const MOST_EDITS = 4000;
+/** More differences than this (paragraphs, or words of one place) are not looked for: all of it then counts as written anew. */
+const MOST_EDITS = 1000;
 
 /** Places where the words are not the same; how lines are broken is no difference. */
 export function compareProse(pair: Pair): readonly ProseChange[] {

@@ -10,50 +10,67 @@ interface Definition {
   readonly name: string;
   /** What it means once names are replaced. */
   readonly meaning: (renames: Renames) => string;
+  /** The sheet's names that it mentions. */
+  readonly reads: ReadonlySet<string>;
   /** Source and description: what else tells it from others that mean the same. */
   readonly mark: string;
-  /** Whether it means something only together with its source: the same number may well be two inputs. */
-  readonly bare: boolean;
+  /** Whether it is only one thing together with its source: the same number may well be two inputs. */
+  readonly sourced: boolean;
 }
-
-/** Each round may find what the names found before made alike; no sheet renames in longer chains. */
-const MOST_ROUNDS = 20;
 
 /** New names by old ones. Only what can't be meant otherwise counts: alike definitions pair up where each side has as many. */
 export function findRenames(old: Side, now: Side): Renames {
   const [before, after] = [definitions(old), definitions(now)];
-  const gone = without(before, after);
-  const come = without(after, before);
   const renames = new Map<string, string>();
-  for (let round = 0; round < MOST_ROUNDS && gone.length > 0 && come.length > 0; round++) {
-    const known = renames.size;
-    pairUp(gone, come, renames, (of) => `${of.meaning(renames)} ${of.mark}`);
-    pairUp(gone, come, renames, (of) => (of.bare ? null : of.meaning(renames)));
-    if (renames.size === known) break;
+  let gone = meanings(without(before, after), renames);
+  let come = meanings(without(after, before), renames);
+  // What is found makes others alike that mention it, so it goes on until nothing more is found.
+  while (gone.size > 0 && come.size > 0) {
+    const found = [
+      ...pairUp(gone, come, (of, meaning) => `${meaning} ${of.mark}`),
+      ...pairUp(gone, come, (of, meaning) => (of.sourced ? null : meaning)),
+    ];
+    const fresh = new Map(found.map(([its, other]) => [its, other]));
+    if (fresh.size === 0) break;
+    const names = new Set<string>();
+    for (const [its, other] of fresh) {
+      renames.set(its.name, other.name);
+      names.add(its.name);
+    }
+    const taken = new Set(fresh.values());
+    come = new Map([...come].filter(([one]) => !taken.has(one)));
+    const left = [...gone].filter(([one]) => !fresh.has(one));
+    gone = new Map(left.map(([one, meaning]) => [one, [...one.reads].some((name) => names.has(name)) ? one.meaning(renames) : meaning]));
   }
   return renames;
 }
 
-/** Pairs definitions with one key, in the order of the text, and takes them out of both lists. */
-function pairUp(gone: Definition[], come: Definition[], renames: Map<string, string>, keyOf: (of: Definition) => string | null): void {
-  const [before, after] = [grouped(gone, keyOf), grouped(come, keyOf)];
-  const found: (readonly [Definition, Definition])[] = [];
-  for (const [key, olds] of before) {
-    const news = after.get(key) ?? [];
-    if (news.length === olds.length) for (const [i, its] of olds.entries()) found.push([its, news[i]!]);
-  }
-  for (const [its, other] of found) {
-    renames.set(its.name, other.name);
-    gone.splice(gone.indexOf(its), 1);
-    come.splice(come.indexOf(other), 1);
-  }
+type Meanings = ReadonlyMap<Definition, string>;
+
+function meanings(of: readonly Definition[], renames: Renames): Meanings {
+  return new Map(of.map((one) => [one, one.meaning(renames)]));
 }
 
-function grouped(all: readonly Definition[], keyOf: (of: Definition) => string | null): ReadonlyMap<string, readonly Definition[]> {
+/** Pairs definitions with one key, in the order of the text. */
+function pairUp(
+  gone: Meanings,
+  come: Meanings,
+  keyOf: (of: Definition, meaning: string) => string | null,
+): readonly (readonly [Definition, Definition])[] {
+  const after = grouped(come, keyOf);
+  return [...grouped(gone, keyOf)].flatMap(([key, olds]) => {
+    const news = after.get(key) ?? [];
+    return news.length === olds.length ? olds.map((its, i) => [its, news[i]!] as const) : [];
+  });
+}
+
+function grouped(all: Meanings, keyOf: (of: Definition, meaning: string) => string | null): ReadonlyMap<string, readonly Definition[]> {
   const groups = new Map<string, Definition[]>();
-  for (const one of all) {
-    const key = keyOf(one);
-    if (key !== null) groups.set(key, [...(groups.get(key) ?? []), one]);
+  for (const [one, meaning] of all) {
+    const key = keyOf(one, meaning);
+    const group = key === null ? undefined : groups.get(key);
+    if (group !== undefined) group.push(one);
+    else if (key !== null) groups.set(key, [one]);
   }
   return groups;
 }
@@ -74,10 +91,17 @@ function ofStatement(of: StatementResult): readonly Definition[] {
   if (statement.broken) return [];
   const { source, description } = statement.clauses;
   const mark = JSON.stringify([source?.kind, source?.text.value, description?.value]);
-  const bare = of.kind === 'entry' && of.role === 'input' && (source !== null || description !== null);
-  return [{ name, mark, bare, meaning: (renames) => statementMeaning(statement, renames) }];
+  const sourced = of.kind === 'entry' && of.role === 'input' && (source !== null || description !== null);
+  const reads = new Set(of.reads.flatMap((read) => [read, read.split('.')[0]!]));
+  return [{ name, mark, sourced, reads, meaning: (renames) => statementMeaning(statement, renames) }];
 }
 
 function ofTable(of: Table): Definition {
-  return { name: of.name, mark: JSON.stringify([of.caption, of.source?.text]), bare: false, meaning: () => tableMeaning(of) };
+  return {
+    name: of.name,
+    mark: JSON.stringify([of.caption, of.source?.text]),
+    sourced: false,
+    reads: new Set(),
+    meaning: () => tableMeaning(of),
+  };
 }

@@ -17,7 +17,7 @@ export interface MatchedRows {
 }
 
 /** More edits than this are not looked for: rows then pair up by their number. */
-const MOST_EDITS = 2000;
+const MOST_EDITS = 1000;
 
 /** Pairs the rows of two versions of a table. Without the tables themselves, or without anything that names rows, by their number. */
 export function matchRows(old: Table | null, now: Table | null, oldCount: number, newCount: number): MatchedRows {
