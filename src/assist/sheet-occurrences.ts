@@ -15,6 +15,16 @@ export function occurrencesIn(open: OpenSheet, text: TextId): readonly PlacedOcc
   return found(open, text).map((occurrence) => ({ ...occurrence, text }));
 }
 
+/** The labels of the statements that use a thing, in the order of the text. */
+export function usersOf(open: OpenSheet, referent: Referent): readonly string[] {
+  const key = keyOf(referent);
+  const n = { open, module: open.loaded.module };
+  const isUse = ({ role, referent: other }: Occurrence) => role === 'use' && other !== null && keyOf(other) === key;
+  return open.cells.flatMap(({ items, code }) =>
+    items.filter((item) => occurrencesOf(n, item, code).some(isUse)).map(({ label }) => label),
+  );
+}
+
 function found(open: OpenSheet, text: TextId): readonly Occurrence[] {
   switch (text.kind) {
     case 'block': {
