@@ -48,6 +48,12 @@ body { margin: 0; background: #fff; }
 .aw-signatures caption { padding: 6px 16px 0; color: var(--aw-quiet); font-size: 11.5px; font-weight: 400; }
 .aw-signatures th, .aw-signatures td { padding: 4px 16px; }
 .aw-lapsed { color: var(--aw-undecided); font-weight: 600; }
+.aw-register th[scope="row"] { min-width: 11em; }
+.aw-register math { font-size: 1.04em; }
+#register-inputs table, #register-functions table { table-layout: fixed; }
+#register-inputs th:nth-child(1), #register-inputs th:nth-child(3) { width: 21%; }
+#register-inputs th:nth-child(2) { width: 26%; }
+#register-functions thead th:nth-child(1), #register-functions thead th:nth-child(4) { width: 21%; }
 .aw-units { color: var(--aw-quiet); font-size: .92em; }
 .aw-scroll { overflow-x: auto; margin: 0 0 18px; }
 .aw-scroll:focus-visible { outline: 2px solid var(--aw-focus); outline-offset: 2px; }
@@ -74,6 +80,8 @@ body { margin: 0; background: #fff; }
   .aw-page h2, .aw-page h3, .aw-page h4, .aw-register caption { break-after: avoid; }
   .aw-register, .aw-scroll > table { font-size: 8.5pt; }
   .aw-register tr, .aw-titleblock, .aw-summary { break-inside: avoid; }
+  .aw-register thead { break-after: avoid; }
+  .aw-register tbody tr:first-child { break-before: avoid; }
   .aw-contents { break-after: avoid; }
   .aw-page a { color: inherit; text-decoration: none; }
   .aw-prose a[href^="http"]::after { content: " (" attr(href) ")"; overflow-wrap: anywhere; }

@@ -48,10 +48,14 @@ function reading({ reading: by }: Entry): string | null {
   return `read with ${by.instrument.name}${by.on === null ? '' : ` on ${dateText(by.on.days)}`}`;
 }
 
+// Shares that are nothing but rounding.
+const NEGLIGIBLE = 1e-9;
+
 function budget(of: EntryResult, context: RowContext): BudgetView[] {
   if (of.value?.kind !== 'quantity' || of.value.uncertainty === null || of.role === 'input') return [];
   const { unit } = of.value.uncertainty;
-  return context.result.budget(of.name).map((line: BudgetLine) => ({
+  const lines = context.result.budget(of.name).filter((line) => line.share > NEGLIGIBLE);
+  return lines.map((line: BudgetLine) => ({
     input: labelOf(line.input, context),
     contribution: widthText(line.contribution, unit),
     share: line.share >= 0.005 ? `${Math.round(line.share * 100)}\u00A0%` : '<\u00A01\u00A0%',

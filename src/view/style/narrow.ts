@@ -1,19 +1,21 @@
-// Less room: the values put in go below the formula, then the source below the description, then everything in one column.
+// Less room: the values put in go below the formula and the source below the row, then everything in one column.
 
 export const NARROW = `
 @container (max-width: 820px) {
   .aw-ledger .aw-table, .aw-table > thead, .aw-table > tbody { display: block; }
-  .aw-table > thead > tr { display: grid; grid-template-columns: 30% minmax(0, 1fr) 32%; border-bottom: 1px solid var(--aw-heavy); }
+  .aw-table > thead > tr { display: grid; grid-template-columns: 27% minmax(0, 1fr) 30%; border-bottom: 1px solid var(--aw-heavy); }
   .aw-ledger .aw-table > thead > tr > th { width: auto; padding: 3px 8px; border-bottom: 0; }
   .aw-table > thead > tr > th:nth-child(3), .aw-table > thead > tr > th:nth-child(5) { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  .aw-table > tbody > tr { display: grid; grid-template-columns: 30% minmax(0, 1fr) 32%; grid-template-rows: auto 1fr; border-top: 1px solid var(--aw-rule); }
+  .aw-table > tbody > tr { display: grid; grid-template-columns: 27% minmax(0, 1fr) 30%; grid-template-rows: auto 1fr; border-top: 1px solid var(--aw-rule); }
   .aw-table > tbody > tr:first-child { border-top: 0; }
   .aw-table > tbody > tr > th, .aw-table > tbody > tr > td { display: block; min-width: 0; border: 0; border-left: 1px solid var(--aw-rule); padding: 6px 8px; }
-  .aw-table > tbody > tr > th { grid-area: 1 / 1; border-left: 0; padding-bottom: 0; }
+  .aw-table > tbody > tr > th { grid-area: 1 / 1 / span 2; border-left: 0; }
   .aw-table > tbody > tr > .aw-formula { grid-area: 1 / 2; }
   .aw-table > tbody > tr > .aw-putin { grid-area: 2 / 2; padding-top: 0; }
   .aw-table > tbody > tr > .aw-result { grid-area: 1 / 3 / span 2; }
-  .aw-table > tbody > tr > .aw-source { grid-area: 2 / 1; border-left: 0; padding-top: 2px; }
+  .aw-table > tbody > tr > .aw-source { grid-area: 3 / 1 / auto / -1; border-left: 0; padding-top: 0; }
+  .aw-table > tbody > tr > .aw-source.aw-empty { display: none; }
+  .aw-scrolls math { font-size: .96em; }
   .aw-table > tbody > tr:not(:has(.aw-putin)) > .aw-formula { grid-row: 1 / span 2; }
   .aw-table > tbody > tr.aw-requirement { background: var(--aw-tint); }
   .aw-table > tbody > tr.aw-requirement > th, .aw-table > tbody > tr.aw-requirement > td { background: none; }

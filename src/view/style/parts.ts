@@ -73,6 +73,7 @@ export const PARTS = `
 .aw-ledger .aw-budget th, .aw-ledger .aw-budget td { padding: 2px 8px 2px 0; border: 0; border-top: 1px solid var(--aw-rule); background: none; text-align: left; font-weight: 400; vertical-align: baseline; }
 .aw-ledger .aw-budget thead th { border-top: 0; color: var(--aw-quiet); font-size: 11px; }
 .aw-ledger .aw-budget a { display: inline-block; min-height: 24px; }
+.aw-budget .aw-coverage { white-space: normal; }
 .aw-share { display: none; }
 .aw-share-whole { fill: var(--aw-out); }
 .aw-share-part { fill: var(--aw-heavy); }

@@ -16,7 +16,8 @@ export const PRINT = `
   .aw-scrolls, .aw-datascroll { overflow: visible; max-height: none; }
   .aw-longest math { font-size: .72em; }
   .aw-table > tbody > tr { break-inside: avoid; }
-  .aw-table > thead { display: table-header-group; }
+  .aw-table > thead { break-after: avoid; }
+  .aw-table > tbody > tr:first-child { break-before: avoid; }
   .aw-ledger summary::before { display: none; }
 }
 `;
