@@ -11,12 +11,12 @@ const inWord = '[\\p{L}\\p{M}0-9_]';
 const word = `${letter}${inWord}*`;
 const reserved = `(?:${anyOf(RESERVED)})(?!${inWord})`;
 const name = `(?!${reserved})${word}`;
-const wordStart = `(?<!${inWord})`;
+// Words are taken whole from left to right, so that none begins inside another.
 const wordEnd = `(?!${inWord})`;
 
 const digits = '[0-9]+';
 const decimal = `(?:0|[1-9][0-9]*)(?:\\.${digits})?(?:[eE][+-]?${digits})?`;
-const number = `(?<![\\p{L}0-9_])(?<![0-9]\\.)${decimal}`;
+const number = decimal;
 
 // Units (L1 to L6): the catalogue's symbols, and no blank inside. A sign is a symbol whatever follows it.
 const symbols = [...CATALOGUE.keys()];
@@ -54,7 +54,7 @@ const numbered = (...names: readonly (string | null)[]): NonNullable<Rule['captu
 const token = (name: string, match: string): Rule => ({ ...scope(name), match });
 const parts = (match: string, ...names: readonly (string | null)[]): Rule => ({ match, captures: numbered(...names) });
 const include = (...names: readonly string[]): Rule[] => names.map((name) => ({ include: `#${name}` }));
-const whole = (word: string): string => `${wordStart}(?:${word})${wordEnd}`;
+const whole = (word: string): string => `(?:${word})${wordEnd}`;
 
 const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
   comment: { patterns: [token('comment.line.number-sign', '#.*$')] },
@@ -85,7 +85,7 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
         'variable.other.definition.column',
       ),
       parts(`${lineStart}(${name})${assigned}`, 'variable.other.definition'),
-      parts(`${wordStart}(with)${blank}+(${name})${assigned}`, 'keyword.other.clause', 'variable.other.definition'),
+      parts(`(with)${blank}+(${name})${assigned}`, 'keyword.other.clause', 'variable.other.definition'),
       parts(`(?<=,)${blank}*(${name})(?=${blank}*(?:=(?!=)|:[^,()#"]*=(?!=)))`, 'variable.other.definition'),
       parts(`${lineStart}(instrument)${blank}+(${name})`, 'keyword.other.statement', 'variable.other.definition.instrument'),
       parts(`${lineStart}(action)(?=${blank}*")`, 'keyword.other.statement'),
@@ -118,7 +118,7 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
       token('invalid.illegal.number', `(?<![\\p{L}0-9_.])0[0-9]+(?:\\.${digits})?`),
       token('constant.numeric.quantity', `${number}(?:${blank}+${unit}|(?!1/)${unit})`),
       token('constant.numeric', number),
-      token('constant.numeric.quantity', `${wordStart}(?:pi|π)${blank}*rad(?!${inWord}|[(\\[]|\\.${letter})`),
+      token('constant.numeric.quantity', `(?:pi|π)${blank}+rad(?!${inWord}|[(\\[]|\\.${letter})`),
       token('constant.numeric.pi', whole('pi|π')),
       token('constant.language.boolean', whole('yes|no')),
     ],
@@ -126,8 +126,8 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
   uncertainty: {
     patterns: [
       token('keyword.operator.uncertainty', '±|\\+/-'),
-      parts(`${wordStart}(within)(?=${blank}+[-−]?[0-9])`, 'keyword.other.uncertainty'),
-      parts(`${wordStart}(readings)(?=${blank}*[\\[(]|${blank}+${name})`, 'keyword.other.uncertainty'),
+      parts(`(within)(?=${blank}+[-−]?[0-9])`, 'keyword.other.uncertainty'),
+      parts(`(readings)(?=${blank}*[\\[(]|${blank}+${name})`, 'keyword.other.uncertainty'),
       {
         match: `(?<![\\p{L}0-9_])(\\()${blank}*(k)${blank}*(=)${blank}*(${decimal})(?:${blank}*(,)${blank}*(nu)${blank}*(=)${blank}*(${decimal}))?${blank}*(\\))`,
         captures: numbered(
@@ -148,12 +148,12 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
   // contextual word with an operand right behind it is no name.
   clause: {
     patterns: [
-      parts(`${wordStart}(from)${blank}+(${anyOf(SOURCE_KINDS)})(?=${blank}*(?:"|$))`, 'keyword.other.clause', 'support.type.source-kind'),
-      parts(`${wordStart}(accepted)${blank}+(by)${wordEnd}`, 'keyword.other.clause', 'keyword.other.clause'),
-      parts(`${wordStart}(by)(?=${blank}+(?:"|${name}))`, 'keyword.other.clause'),
-      parts(`${wordStart}(on|until|due|calibrated)(?=${blank}+[0-9]{4}-)`, 'keyword.other.clause'),
-      parts(`${wordStart}(serial)(?=${blank}*")`, 'keyword.other.clause'),
-      parts(`${wordStart}(for)${blank}+(each)${wordEnd}`, 'keyword.other.clause', 'keyword.other.clause'),
+      parts(`(from)${blank}+(${anyOf(SOURCE_KINDS)})(?=${blank}*(?:"|$))`, 'keyword.other.clause', 'support.type.source-kind'),
+      parts(`(accepted)${blank}+(by)${wordEnd}`, 'keyword.other.clause', 'keyword.other.clause'),
+      parts(`(by)(?=${blank}+(?:"|${name}))`, 'keyword.other.clause'),
+      parts(`(on|until|due|calibrated)(?=${blank}+[0-9]{4}-)`, 'keyword.other.clause'),
+      parts(`(serial)(?=${blank}*")`, 'keyword.other.clause'),
+      parts(`(for)${blank}+(each)${wordEnd}`, 'keyword.other.clause', 'keyword.other.clause'),
       token('keyword.other.clause', whole('because|with|needs|throughout')),
     ],
   },
@@ -166,8 +166,8 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
         end: '^(?=[^\\s#)\\]])',
         patterns: [
           parts(`^${blank}+(mark|limit)(?=${blank}+${operand})`, 'keyword.other.clause'),
-          parts(`(?<!to |from |[-+*/^(,=] )${wordStart}(step)(?=${blank}+${operand})`, 'keyword.other.range'),
-          parts(`(?<!to |from |[-+*/^(,=] )${wordStart}(log)(?=${blank}*(?:$|#|"|(?:with|from|because)${wordEnd}))`, 'keyword.other.range'),
+          parts(`(?<!to |from |[-+*/^(,=] )(step)(?=${blank}+${operand})`, 'keyword.other.range'),
+          parts(`(?<!to |from |[-+*/^(,=] )(log)(?=${blank}*(?:$|#|"|(?:with|from|because)${wordEnd}))`, 'keyword.other.range'),
           ...include('expression'),
         ],
       },
@@ -179,12 +179,8 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
       token('keyword.other.statement', whole('use|curve|tabulate')),
       token('keyword.control.conditional', whole('if|then|else')),
       token('keyword.operator.expression.logical', whole('and|or|not|is')),
-      parts(
-        `${wordStart}(least|greatest|the)${blank}+(${word})(?=${blank}+of${wordEnd})`,
-        'keyword.other.choice',
-        'variable.other.property',
-      ),
-      parts(`${wordStart}(root)(?=${blank}+of${wordEnd})`, 'keyword.other.choice'),
+      parts(`(least|greatest|the)${blank}+(${word})(?=${blank}+of${wordEnd})`, 'keyword.other.choice', 'variable.other.property'),
+      parts(`(root)(?=${blank}+of${wordEnd})`, 'keyword.other.choice'),
       token('keyword.other.choice', whole('least|greatest|first|the|of|where')),
       token('keyword.other.range', whole('over|from|to|for')),
       token('variable.language.row', whole('row')),
@@ -217,11 +213,12 @@ const repository: Record<string, { readonly patterns: readonly Rule[] }> = {
       token('keyword.operator.power', '⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+'),
       token('keyword.operator.assignment', '='),
       token('punctuation.separator.comma', ','),
+      token('punctuation.accessor', '\\.'),
       token('punctuation.section.parens', '[()]'),
       token('punctuation.section.brackets', '[\\[\\]]'),
     ],
   },
-  reference: { patterns: [token('support.constant', whole('absolute_zero')), token('variable.other', `${wordStart}${name}`)] },
+  reference: { patterns: [token('support.constant', whole('absolute_zero')), token('variable.other', `${name}`)] },
   // Characters that no statement has: look-alikes from word processors and other languages' marks (L12).
   stray: { patterns: [token('invalid.illegal.character', "[“”„‟‘’‚‛«»–—;{}$@&|?!\\\\~'`]")] },
   expression: {

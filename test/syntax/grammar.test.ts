@@ -1,30 +1,13 @@
 // The highlighting: each *.syntax.txt file marks scopes under its lines; and the grammar file is the one its source makes.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { createRegistry } from 'vscode-tmgrammar-test/dist/common/index.js';
 import { parseGrammarTestCase, runGrammarTestCase } from 'vscode-tmgrammar-test/dist/unit/index.js';
 import { grammar } from '../../syntax/grammar.ts';
+import { grammarFile, openRegistry } from './support.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
-const syntax = path.join(here, '../../syntax');
-const file = path.join(syntax, 'ampwright.tmLanguage.json');
-
-// The editor's own Markdown grammar, into which fenced blocks are injected.
-const editor = path.join(path.dirname(createRequire(import.meta.url).resolve('code-server/package.json')), 'lib/vscode');
-
-const openRegistry = () =>
-  createRegistry([
-    { scopeName: 'source.ampwright', path: file },
-    {
-      scopeName: 'markdown.ampwright.codeblock',
-      path: path.join(syntax, 'markdown-injection.tmLanguage.json'),
-      injectTo: ['text.html.markdown'],
-    },
-    { scopeName: 'text.html.markdown', path: path.join(editor, 'extensions/markdown-basics/syntaxes/markdown.tmLanguage.json') },
-  ]);
 
 describe('the highlighting', () => {
   // The Markdown grammar embeds fifty languages that are not loaded here, and the registry warns of each.
@@ -38,9 +21,9 @@ describe('the highlighting', () => {
 
   it('is made from the grammar source (UPDATE=1 writes it)', () => {
     const text = `${JSON.stringify(grammar, null, 2)}\n`;
-    if (process.env['UPDATE']) writeFileSync(file, text);
+    if (process.env['UPDATE']) writeFileSync(grammarFile, text);
     assert.ok(
-      readFileSync(file, 'utf8') === text,
+      readFileSync(grammarFile, 'utf8') === text,
       'syntax/ampwright.tmLanguage.json is not what syntax/grammar.ts makes; run this test with UPDATE=1',
     );
   });

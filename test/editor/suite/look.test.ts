@@ -31,8 +31,10 @@ curve drop(L): V over L from 0 m to 500 m
 `;
 
 describe('the results of a block', () => {
-  after(closeAll);
-  after(() => theme('light'));
+  after(async function () {
+    await theme('light');
+    await closeAll.call(this);
+  });
   let notebook: vscode.NotebookDocument;
 
   before(async () => {
