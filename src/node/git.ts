@@ -34,7 +34,13 @@ export interface GitAnswer {
 const MOST_BYTES = 512 * 1024 * 1024;
 
 /** A repository may be anyone's: nothing in its configuration is to start a program or to reach for the network. */
-const QUIET = ['core.fsmonitor=false', 'core.hooksPath=/dev/null', 'log.showSignature=false', 'i18n.logOutputEncoding=UTF-8'];
+const QUIET = [
+  'protocol.allow=never',
+  'core.fsmonitor=false',
+  'core.hooksPath=/dev/null',
+  'log.showSignature=false',
+  'i18n.logOutputEncoding=UTF-8',
+];
 
 const ENVIRONMENT = {
   LC_ALL: 'C',
