@@ -5,24 +5,19 @@ import type { Item } from '../language/program.ts';
 import { type Contribution, contributions } from '../language/uncertainty/combine.ts';
 import { Dual, type Uncertain } from '../language/uncertainty/dual.ts';
 import { digest, type UsedFile } from '../sheet/digest.ts';
+import { type ProseValue, proseValueProblems } from '../sheet/prose-values.ts';
 import { calcCells, type Sheet } from '../sheet/sheet.ts';
 import type { Table } from '../sheet/table.ts';
-import type { Problem } from '../text/problem.ts';
-import { type Span, span } from '../text/span.ts';
 import { evaluateRaw } from './evaluate-item.ts';
 import { NO_FILES, type SheetFiles } from './files.ts';
 import { library } from './library.ts';
-import { errorsOf, type OpenSheet, openSheet, resultOfItem } from './open-sheet.ts';
+import { type OpenSheet, openSheet, resultOfItem } from './open-sheet.ts';
 import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
 import { rowCells } from './row-cells.ts';
 import { contributionsOf } from './shifting.ts';
+import { type LocatedProblem, moved, usedErrors } from './used-problems.ts';
 
-/** A problem with its place in a file: the sheet's own (`path` null), or a file that it uses. */
-export interface LocatedProblem {
-  readonly problem: Problem;
-  readonly at: Span;
-  readonly path: string | null;
-}
+export type { LocatedProblem } from './used-problems.ts';
 
 export interface SheetEvaluation {
   readonly sheet: Sheet;
@@ -114,26 +109,17 @@ function locatedProblems(open: OpenSheet): readonly LocatedProblem[] {
   const inCells = open.cells.flatMap((_, number) =>
     cellResult(open, number).problems.map((problem) => ({ problem, at: moved(problem.at, codes[number] ?? 0), path: null })),
   );
-  const inFile = sheet.problems.map((problem) => ({ problem, at: problem.at, path: null }));
+  const inProse = proseValueProblems(sheet.values, (value) => isKnown(open, value));
+  const inFile = [...sheet.problems, ...inProse].map((problem) => ({ problem, at: problem.at, path: null }));
   const inTables = tableProblems.map(({ problem, path }) => ({ problem, at: problem.at, path }));
   const own = [...inCells, ...inFile, ...inTables.filter((p) => p.path === null)].sort((a, b) => a.at.start - b.at.start);
-  return [...own, ...inTables.filter((p) => p.path !== null), ...uses.flatMap(usedProblems)];
+  return [...own, ...inTables.filter((p) => p.path !== null), ...uses.flatMap(usedErrors)];
 }
 
-function moved(at: Span, by: number): Span {
-  return span(at.start + by, at.end + by);
-}
-
-/** Errors of a used sheet at their places in it. */
-function usedProblems(used: OpenSheet['loaded']['uses'][number]): readonly LocatedProblem[] {
-  const codes = calcCells(used.sheet).map((cell) => cell.code.start);
-  const errors = new Set(errorsOf(used));
-  const found: LocatedProblem[] = used.sheet.problems
-    .filter((p) => errors.has(p))
-    .map((problem) => ({ problem, at: problem.at, path: used.path }));
-  used.parsed.forEach((cell, number) => {
-    const own = [...cell.problems, ...used.cells[number]!.flatMap((item) => [...(item.checked?.problems ?? []), ...item.runProblems])];
-    for (const problem of own) if (errors.has(problem)) found.push({ problem, at: moved(problem.at, codes[number] ?? 0), path: used.path });
-  });
-  return found;
+/** Whether a link in prose names an entry, or a column of the row that an entry is; of one in error any column may be. */
+function isKnown(open: OpenSheet, { name, column }: ProseValue): boolean {
+  const defined = open.loaded.module.names.get(name);
+  if (defined?.kind !== 'item' || defined.item.statement.kind !== 'entry') return false;
+  const type = defined.item.checked?.signature.type;
+  return column === null || type === undefined || type.is === 'unknown' || (type.is === 'row' && type.table.columns.has(column));
 }

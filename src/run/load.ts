@@ -3,6 +3,7 @@
 import type * as ast from '../language/ast.ts';
 import { parse } from '../language/parser.ts';
 import { nameProblem } from '../language/problems/names.ts';
+import { typeProblem } from '../language/problems/types.ts';
 import type { Definition } from '../language/program.ts';
 import { readCsvTable } from '../sheet/csv.ts';
 import { digest, type UsedFile } from '../sheet/digest.ts';
@@ -84,9 +85,16 @@ function assemble(kind: 'sheet' | 'used', path: string, sheet: Sheet, parsed: Pa
     tables,
     uses: [...new Set(uses.flatMap((u) => [...u.uses, u]))],
     useProblems,
-    tableProblems: csv.problems,
+    tableProblems: [...csv.problems, ...sourceProblems(kind, sheet, tables)],
     files: [...files.values()],
   };
+}
+
+/** A table without source is an input without source. */
+function sourceProblems(kind: 'sheet' | 'used', sheet: Sheet, tables: readonly Table[]) {
+  const code = kind === 'sheet' && sheet.frontMatter.sources === 'required' ? 'source-required' : 'no-source';
+  const without = tables.filter((table) => table.source === null);
+  return without.map(({ name, nameAt }) => ({ problem: typeProblem(code, nameAt, { name }), path: null }));
 }
 
 function loadUsed(statement: ast.Use, from: string, loading: Loading, problems: Problem[]): Loaded | null {

@@ -7,10 +7,10 @@ import { checkItems } from './check-items.ts';
 import type { SheetFiles } from './files.ts';
 import { type Loaded, loadSheet, reloadSheet } from './load.ts';
 import type { ParsedCell } from './module.ts';
-import { useProblem } from './problems.ts';
 import type { CellResult, StatementResult } from './result.ts';
 import { runItem } from './run-item.ts';
 import { statementResult } from './statement-result.ts';
+import { problemsOfUse } from './used-problems.ts';
 import { makeWorld } from './world.ts';
 
 export interface OpenSheet {
@@ -152,24 +152,7 @@ export function outsideProblems(items: readonly Item[], syntax: readonly Problem
   }
   for (const item of items) {
     for (const problem of loaded.problems.get(item) ?? []) put(item, problem);
-    if (item.statement.kind !== 'use') continue;
-    for (const problem of loaded.useProblems.get(item.statement) ?? []) put(item, problem);
-    const path = item.statement.path.value;
-    const used = loaded.uses.find((u) => u.path.endsWith(path.replace(/^(\.\.?\/)+/, '')));
-    const errors = used === undefined ? [] : errorsOf(used);
-    if (errors.length > 0)
-      put(item, useProblem('use-errors', item.statement.path.at, { path, count: errors.length, first: errors[0]!.message }));
+    if (item.statement.kind === 'use') for (const problem of problemsOfUse(loaded, item.statement)) put(item, problem);
   }
   return outside;
-}
-
-/** The errors of a used sheet. */
-export function errorsOf(used: Loaded): readonly Problem[] {
-  const items = used.cells.flat();
-  const found = [
-    ...used.sheet.problems,
-    ...used.parsed.flatMap((cell) => cell.problems),
-    ...items.flatMap((item) => [...(item.checked?.problems ?? []), ...item.runProblems]),
-  ];
-  return found.filter((p) => p.severity === 'error');
 }

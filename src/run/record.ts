@@ -1,8 +1,10 @@
 // What a sheet records: the rows of its results blocks and the texts of values in prose (F1, F4, F8).
 
+import { print, printRange } from '../language/print.ts';
 import type { ProseValue } from '../sheet/prose-values.ts';
 import type { ResultRow } from '../sheet/results-block.ts';
 import { type Recorded, writeSheet } from '../sheet/write-sheet.ts';
+import { dateText } from '../text/date.ts';
 import type { SheetEvaluation } from './evaluate.ts';
 import type { CellResult, EntryResult, RequirementResult, Shown, StatementResult, TabulationResult } from './result.ts';
 
@@ -84,16 +86,24 @@ function choiceNotes(entry: EntryResult): readonly string[] {
 const RELATION_MARKS: Readonly<Record<string, string>> = { '<=': '≤', '>=': '≥', '!=': '≠', '==': '=', is: '=', 'is not': '≠' };
 
 function requirementRow(r: RequirementResult): ResultRow {
-  const result = `${r.force} ${r.condition}${r.statement.forEach === null ? '' : ` for each ${r.statement.forEach.table.name}`}`;
+  const result = `${r.force} ${r.condition}${scopeText(r.statement)}`;
   if (r.status === 'not calculated') return { result, value: '', note: missingText(r) };
   const worst = r.rows[0] === undefined ? [] : [`worst: ${r.rows[0].label}`];
   const at = r.worstAt.map((w) => `${w.name} = ${w.value.text}`);
-  const accepted = r.statement.concession === null ? [] : [`accepted by ${r.statement.concession.by.value}`];
+  const { concession } = r.statement;
+  const accepted = concession === null ? [] : [`accepted by ${concession.by.value} until ${dateText(concession.until.days)}`];
   return {
     result,
     value: sidesText(r.sides),
     note: join([...verdict(r.status, r.sides), ...worst, ...(at.length > 0 ? [`at ${at.join(', ')}`] : []), ...accepted, ...notes(r)]),
   };
+}
+
+/** ` for each motors where I_n > 3 A throughout U_0 from 104.5 V to 115.5 V`. */
+function scopeText({ forEach, throughout }: RequirementResult['statement']): string {
+  const where = forEach?.where == null ? '' : ` where ${print(forEach.where)}`;
+  const each = forEach === null ? '' : ` for each ${forEach.table.name}${where}`;
+  return each + (throughout.length === 0 ? '' : ` throughout ${throughout.map(printRange).join(', ')}`);
 }
 
 function eachRows(r: RequirementResult): readonly ResultRow[] {
