@@ -2,7 +2,7 @@
 import type { GaugeView } from './model.ts';
 import { type ElementNode, element } from './node.ts';
 
-const WIDTH = 200;
+const WIDTH = 150;
 const HEIGHT = 40;
 const AXIS = 26;
 const EDGE = 6;

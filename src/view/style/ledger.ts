@@ -6,6 +6,8 @@ export const LEDGER = `
 .aw-ledger .aw-unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 .aw-ledger table { border-collapse: collapse; border-spacing: 0; margin: 0; }
 .aw-ledger .aw-table { width: 100%; table-layout: fixed; border-top: 2px solid var(--aw-heavy); border-bottom: 2px solid var(--aw-heavy); background: none; }
+/* The editor stripes the tables of outputs; here a tint means a requirement. */
+.aw-ledger :is(table, thead, tbody, tr) { background: none !important; }
 .aw-table > thead > tr > th {
   padding: 4px 10px; border: 0; border-bottom: 1px solid var(--aw-heavy); background: none; color: var(--aw-quiet);
   font-size: 11px; font-weight: 600; letter-spacing: .02em; text-align: left; vertical-align: bottom;

@@ -1,6 +1,9 @@
 // Less room: the values put in go below the formula and the source below the row, then everything in one column.
 
 export const NARROW = `
+@container (min-width: 820px) and (max-width: 940px) {
+  .aw-ledger .aw-math math { font-size: 1em; }
+}
 @container (max-width: 820px) {
   .aw-ledger .aw-table, .aw-table > thead, .aw-table > tbody { display: block; }
   .aw-table > thead > tr { display: grid; grid-template-columns: 27% minmax(0, 1fr) 30%; border-bottom: 1px solid var(--aw-heavy); }
@@ -17,7 +20,7 @@ export const NARROW = `
   .aw-table > tbody > tr > .aw-source.aw-empty { display: none; }
   .aw-scrolls math { font-size: .96em; }
   .aw-table > tbody > tr:not(:has(.aw-putin)) > .aw-formula { grid-row: 1 / span 2; }
-  .aw-table > tbody > tr.aw-requirement { background: var(--aw-tint); }
+  .aw-ledger .aw-table > tbody > tr.aw-requirement { background: var(--aw-tint) !important; }
   .aw-table > tbody > tr.aw-requirement > th, .aw-table > tbody > tr.aw-requirement > td { background: none; }
   .aw-table > tbody > tr.aw-requirement > th, .aw-table > tbody > tr.aw-requirement > .aw-source { border-left: 4px solid var(--aw-rule); padding-left: 6px; }
   .aw-table > tbody > tr.aw-is-holds > :is(th, .aw-source) { border-left-color: var(--aw-holds); }
