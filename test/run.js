@@ -1,6 +1,7 @@
 // Everything that must hold before a change lands, one stage after the other, and one closing line with all their counts.
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { stripVTControlCharacters } from 'node:util';
 
 const repository = fileURLToPath(new URL('../', import.meta.url));
 const node = process.execPath;
@@ -33,7 +34,10 @@ function run({ name, command, counts }) {
     child.on('close', (code) => {
       const seconds = ((Date.now() - began) / 1000).toFixed(1);
       console.log(`--- ${name}: ${code === 0 ? 'done' : `exit code ${code}`} in ${seconds} s`);
-      resolve({ name, ...(counts ? counted(output, code) : { passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1 }) });
+      resolve({
+        name,
+        ...(counts ? counted(stripVTControlCharacters(output), code) : { passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1 }),
+      });
     });
   });
 }

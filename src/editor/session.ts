@@ -1,5 +1,6 @@
 // One open sheet: evaluated when it opens and after every edit, only as far as the edit reaches.
 import type * as vscode from 'vscode';
+import { parse } from '../language/parser.ts';
 import { evaluateSheet, resultOf, type SheetEvaluation } from '../run/evaluate.ts';
 import { type OpenSheet, openSheet } from '../run/open-sheet.ts';
 import type { SheetResult } from '../run/result.ts';
@@ -8,6 +9,8 @@ import { type OpenFiles, openFiles } from './files.ts';
 import { editedBlocks, type Laid, lay, snapshot } from './laid.ts';
 import { currentText } from './notebook-document.ts';
 
+/** How long a line may stay unfinished before that is shown as an error, in milliseconds. */
+const patience = 600;
 /** More rounds of reading files than sheets can use each other deep. */
 const rounds = 20;
 
@@ -78,7 +81,10 @@ export function openSession(notebook: vscode.NotebookDocument, answered: (sessio
     },
     changed(pause) {
       clearTimeout(timer);
-      timer = setTimeout(() => void session.update(), pause);
+      timer = setTimeout(() => {
+        if (answer && isUnfinished(answer, notebook)) timer = setTimeout(() => void session.update(), patience);
+        else void session.update();
+      }, pause);
     },
     dispose() {
       clearTimeout(timer);
@@ -87,6 +93,15 @@ export function openSession(notebook: vscode.NotebookDocument, answered: (sessio
   };
   session.changed(0);
   return session;
+}
+
+/** Whether an edited block has come to hold a line that can't be read: most likely someone is still typing it. */
+function isUnfinished({ open, laid }: Answer, notebook: vscode.NotebookDocument): boolean {
+  const unread = (statements: readonly { readonly broken: boolean }[]) => statements.filter(({ broken }) => broken).length;
+  const edited = editedBlocks(laid, snapshot(notebook)) ?? [];
+  return edited.some(
+    (number) => unread(parse(laid.blocks[number]!.document.getText()).statements) > unread(open.loaded.parsed[number]!.statements),
+  );
 }
 
 /** Reads and runs the whole sheet. */

@@ -2,7 +2,7 @@
 import assert from 'node:assert';
 import * as vscode from 'vscode';
 import { block, closeAll, edit, openSheet, plainResult, resultSaying, sheetOf } from '../support/sheet.ts';
-import { click, press, target, typeText } from '../support/ui.ts';
+import { atTheScreen, click, press, target, typeText } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 describe('an open sheet', () => {
@@ -30,7 +30,7 @@ describe('an open sheet', () => {
     assert.equal(notebook.isDirty, true);
   });
 
-  it('follows what is typed', async () => {
+  atTheScreen().it('follows what is typed', async () => {
     const notebook = await openSheet(sheetOf('a = 2 A'));
     await resultSaying(notebook, 0, 'a = 2 A');
     await click(target.workbench('.notebookOverlay .cell-editor-part .view-line'));
@@ -79,7 +79,18 @@ describe('an open sheet', () => {
     assert.equal(notebook.isDirty, false);
   });
 
-  it('goes back with undo', async () => {
+  atTheScreen().it('says what is wrong with a line that stays unfinished', async () => {
+    const notebook = await openSheet(sheetOf('a = 2 A'));
+    await resultSaying(notebook, 0, 'a = 2 A');
+    await click(target.workbench('.notebookOverlay .cell-editor-part .view-line'));
+    await press('Control+End');
+    await typeText('\nb = 2 *');
+    await resultSaying(notebook, 0, 'error, line 2');
+    await typeText(' a');
+    await resultSaying(notebook, 0, 'b = 4.000 A');
+  });
+
+  atTheScreen().it('goes back with undo', async () => {
     const notebook = await openSheet(sheetOf('a = 2 A'));
     await resultSaying(notebook, 0, 'a = 2 A');
     await click(target.workbench('.notebookOverlay .cell-editor-part .view-line'));

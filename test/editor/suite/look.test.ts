@@ -2,7 +2,19 @@
 import assert from 'node:assert';
 import * as vscode from 'vscode';
 import { closeAll, openSheet, resultSaying } from '../support/sheet.ts';
-import { accessibilityFaults, focused, press, screenshot, see, settle, target, texts, theme, webviewText } from '../support/ui.ts';
+import {
+  accessibilityFaults,
+  atTheScreen,
+  focused,
+  press,
+  screenshot,
+  see,
+  settle,
+  target,
+  texts,
+  theme,
+  webviewText,
+} from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 const sheet = `# Starter for kiln drum motor M-12
@@ -30,7 +42,7 @@ curve drop(L): V over L from 0 m to 500 m
 \`\`\`
 `;
 
-describe('the results of a block', () => {
+atTheScreen().describe('the results of a block', () => {
   after(async function () {
     await theme('light');
     await closeAll.call(this);

@@ -7,6 +7,9 @@ const address = (): string | undefined => vscode.workspace.getConfiguration().ge
 /** Whether someone sits at this editor; a desktop editor runs the tests without one. */
 export const available = (): boolean => address() !== undefined;
 
+/** For tests that need someone at the editor; elsewhere they are left out. */
+export const atTheScreen = () => (available() ? { describe, it } : { describe: xdescribe, it: xit });
+
 async function user(action: Action): Promise<unknown> {
   const response = await fetch(address()!, { method: 'POST', body: JSON.stringify(action) });
   const answer = (await response.json()) as Answer;
@@ -40,8 +43,8 @@ export const accessibilityFaults = async (target: Target): Promise<Accessibility
 /** Waits until the frames of outputs have all that they asked the server for. */
 export const settle = async (): Promise<void> => void (await user({ do: 'settle' }));
 export const resize = async (width: number, height: number): Promise<void> => void (await user({ do: 'resize', width, height }));
-/** A picture of the whole window, `test-artifacts/HOST/NAME.png`. */
-export const screenshot = async (name: string): Promise<void> => void (await user({ do: 'screenshot', name }));
+/** A picture of the whole window, `test-artifacts/HOST/NAME.png`, where someone sits at it. */
+export const screenshot = async (name: string): Promise<void> => void (available() && (await user({ do: 'screenshot', name })));
 
 const pictured = new Set<Mocha.Test>();
 
