@@ -4,7 +4,8 @@ import { functions } from './registers/functions.ts';
 import { assumptions, inputs, instruments } from './registers/inputs.ts';
 import type { Register } from './registers/register.ts';
 import { requirements } from './registers/requirements.ts';
-import { actions, sources, tables, usedSheets } from './registers/sources.ts';
+import { actions, sources, usedSheets } from './registers/sources.ts';
+import { tables } from './registers/tables.ts';
 
 export const REGISTERS: readonly Register[] = [
   requirements,

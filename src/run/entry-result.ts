@@ -85,16 +85,17 @@ export function columnResult(item: Item, statement: ast.ComputedColumn, base: Ba
   const missing = missingOf(item, cells);
   const names = { table: statement.table.name, column: statement.column.name };
   if (missing !== null || checked?.plan.kind !== 'column' || !Array.isArray(cells)) {
-    return { ...base, ...names, kind: 'column', statement, unit: null, values: [], missing };
+    return { ...base, ...names, kind: 'column', statement, unit: null, values: [], labels: [], missing };
   }
   const type = elementOf(checked.signature.type);
   const sound = cells.filter((cell) => !(cell instanceof Fault));
   const unit = unitFor(type, checked.signature.display, sound);
-  const { value } = checked.plan;
+  const { value, table } = checked.plan;
   const values = cells.map((cell: unknown, row): Shown | null => {
     if (cell instanceof Fault) return null;
     const options = { digits, written: writtenNumber(value, cell), spread: spreadAgain(item) };
     return type.is === 'quantity' ? showQuantity(cell as Uncertain, unit, options, row) : show(cell, type, unit, options);
   });
-  return { ...base, ...names, kind: 'column', statement, unit, values, missing: null };
+  const labels = cells.map((_, row) => rowLabel(table, row));
+  return { ...base, ...names, kind: 'column', statement, unit, values, labels, missing: null };
 }

@@ -6,7 +6,7 @@ import type { ResultRow } from '../sheet/results-block.ts';
 import { type Recorded, writeSheet } from '../sheet/write-sheet.ts';
 import { dateText } from '../text/date.ts';
 import type { SheetEvaluation } from './evaluate.ts';
-import type { CellResult, EntryResult, RequirementResult, Shown, StatementResult, TabulationResult } from './result.ts';
+import type { CellResult, ColumnResult, EntryResult, RequirementResult, Shown, StatementResult, TabulationResult } from './result.ts';
 
 /** The file's text with its results and prose values as the evaluation has them. */
 export function recordSheet(evaluation: SheetEvaluation): string {
@@ -25,18 +25,34 @@ export function recordedResults({ result }: Pick<SheetEvaluation, 'result'>): Re
 
 /** The rows that a calc cell records. */
 export function resultRows(cell: CellResult): readonly ResultRow[] {
-  return cell.statements.flatMap((s) => rowsOf(s, cell));
+  return cell.statements.flatMap((s) => (s.kind === 'column' && s.missing === null ? columnRows(s, cell) : rowsOf(s, cell)));
+}
+
+/** Rows of an extended table that are recorded. */
+const ROWS_RECORDED = 100;
+
+/** The computed columns of a table, a line a row of the table; told where the first of them stands in the cell. */
+function columnRows(column: ColumnResult, cell: CellResult): readonly ResultRow[] {
+  const columns = cell.statements.filter((s): s is ColumnResult => s.kind === 'column' && s.table === column.table && s.missing === null);
+  const own = notes(column).map((note) => ({ result: `${column.table}.${column.column}`, value: '', note }));
+  const errors = errorsOf(column).map((note) => ({ result: `${column.table}.${column.column}`, value: '', note }));
+  if (columns[0] !== column) return [...own, ...errors];
+  const rows = column.labels.slice(0, ROWS_RECORDED).map((label, row) => ({
+    result: `${column.table}: ${label}`,
+    value: columns.map((c) => `${c.column} = ${c.values[row]?.text ?? '–'}`).join(', '),
+    note: '',
+  }));
+  const more =
+    column.labels.length > ROWS_RECORDED ? [{ result: `${column.table}: … (${column.labels.length} rows)`, value: '', note: '' }] : [];
+  return [...rows, ...more, ...own, ...errors];
 }
 
 function rowsOf(statement: StatementResult, cell: CellResult): readonly ResultRow[] {
   switch (statement.kind) {
     case 'entry':
       return entryRow(statement);
-    case 'column': {
-      const head = `${statement.table}.${statement.column}`;
-      if (statement.missing !== null) return [{ result: head, value: '', note: missingText(statement) }];
-      return [{ result: head, value: listText(statement.values), note: join(notes(statement)) }];
-    }
+    case 'column':
+      return [{ result: `${statement.table}.${statement.column}`, value: '', note: missingText(statement) }];
     case 'requirement':
       return [requirementRow(statement), ...eachRows(statement)];
     case 'tabulation':
@@ -140,14 +156,6 @@ function tabulationRows(t: TabulationResult): readonly ResultRow[] {
   }));
 }
 
-export function listText(values: readonly (Shown | null)[]): string {
-  const more = values.length > 8 ? `, … (${values.length} values)` : '';
-  return `[${values
-    .slice(0, 8)
-    .map((v) => v?.text ?? '–')
-    .join(', ')}${more}]`;
-}
-
 export function missingText(s: StatementResult & { readonly missing: EntryResult['missing'] }): string {
   if (s.missing?.kind === 'not calculated') return `not calculated: needs ${s.missing.because.join(', ')}`;
   const errors = errorsOf(s);
@@ -183,4 +191,13 @@ function proseText(value: ProseValue, { result }: SheetEvaluation): string | nul
   const entry = result.entries.get(value.name)?.value ?? null;
   const shown = value.column === null ? entry : (result.row(value.name).find((cell) => cell.column === value.column)?.value ?? null);
   return shown && (value.withUncertainty ? shown.text : shown.short);
+}
+
+/** A list of values in one line, shortened as F6 has it. */
+export function listText(values: readonly (Shown | null)[]): string {
+  const more = values.length > 8 ? `, … (${values.length} values)` : '';
+  return `[${values
+    .slice(0, 8)
+    .map((v) => v?.text ?? '–')
+    .join(', ')}${more}]`;
 }

@@ -105,6 +105,8 @@ export interface ColumnResult extends ResultBase {
   readonly unit: Unit | null;
   /** One a row; null where that row's cell has no value. Empty where the whole column has none. */
   readonly values: readonly (Shown | null)[];
+  /** What the rows are called: their first text, else their number. */
+  readonly labels: readonly string[];
   readonly missing: Missing | null;
 }
 

@@ -21,21 +21,6 @@ export const sources: Register = {
   },
 };
 
-export const tables: Register = {
-  id: 'tables',
-  title: 'Tables',
-  make: ({ sheet }) => {
-    const lines = sheet.tables.map((t) => [
-      t.name,
-      t.caption,
-      `${t.rowCount} rows, ${t.columns.length} columns`,
-      t.path ?? '',
-      t.source ? `${t.source.kind}: ${t.source.text}` : 'without a source',
-    ]);
-    return lines.length === 0 ? null : table(['Table', 'Caption', 'Size', 'File', 'Source'], lines);
-  },
-};
-
 export const usedSheets: Register = {
   id: 'used-sheets',
   title: 'Sheets used',
