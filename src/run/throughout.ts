@@ -18,20 +18,35 @@ type RequirementPlan = Extract<Plan, { kind: 'requirement' }>;
 /** Inner points a range. */
 const INNER = 5;
 
-/** Every corner, and a grid of five inner points a name; one empty point where there is no range. */
-export function throughoutPoints(item: Item, plan: RequirementPlan, run: Run): readonly (readonly number[])[] {
+/** The ranges of a requirement. */
+export interface Throughout {
+  /** Every corner, and a grid of five inner points a name; one empty point where there is no range. */
+  readonly points: (run: Run) => readonly (readonly number[])[];
+  /** Runs `decide` with the entries at a point and all that depends on them evaluated there; everything is as before afterwards. */
+  readonly at: (point: readonly number[], decide: () => void) => void;
+}
+
+export function compileThroughout(item: Item, plan: RequirementPlan): Throughout {
+  if (plan.throughout.length === 0) return { points: () => [[]], at: (_, decide) => decide() };
   const statement = item.statement as ast.Requirement;
-  const ranges = plan.throughout.map((span, i) => {
-    const k = compilerOf();
-    const [from, to] = [span.from, span.to].map((end) => best(k.compile(end)(frameOf(run)) as Uncertain)) as [number, number];
-    if (!(from < to)) {
-      const shown = (x: number) => pointShown(span.item, x, 4).text;
-      raise(valueProblem('empty-range', statement.throughout[i]!.at, { variable: span.item.label, from: shown(from), to: shown(to) }));
-    }
-    return { corners: [from, to], inner: Array.from({ length: INNER }, (_, i) => from + ((to - from) * (i + 1)) / (INNER + 1)) };
-  });
-  if (ranges.length === 0) return [[]];
-  return [...product(ranges.map((r) => r.corners)), ...product(ranges.map((r) => r.inner))];
+  const k = compilerOf();
+  const ends = plan.throughout.map((span) => [span.from, span.to].map(k.compile));
+  const replaced = plan.throughout.map((span) => span.item);
+  const cone = between(item, new Set(replaced));
+  return {
+    points: (run) => {
+      const ranges = plan.throughout.map((span, i) => {
+        const [from, to] = ends[i]!.map((end) => best(end(frameOf(run)) as Uncertain)) as [number, number];
+        if (!(from < to)) {
+          const shown = (x: number) => pointShown(span.item, x, 4).text;
+          raise(valueProblem('empty-range', statement.throughout[i]!.at, { variable: span.item.label, from: shown(from), to: shown(to) }));
+        }
+        return { corners: [from, to], inner: Array.from({ length: INNER }, (_, n) => from + ((to - from) * (n + 1)) / (INNER + 1)) };
+      });
+      return [...product(ranges.map((r) => r.corners)), ...product(ranges.map((r) => r.inner))];
+    },
+    at: (point, decide) => withPoint(replaced, cone, point, decide),
+  };
 }
 
 /** A value of a replaced entry in the unit that the entry has. */
@@ -44,14 +59,7 @@ function product(axes: readonly (readonly number[])[]): readonly (readonly numbe
   return axes.reduce<readonly (readonly number[])[]>((points, axis) => points.flatMap((p) => axis.map((x) => [...p, x])), [[]]);
 }
 
-/** Runs `decide` with the entries at a point and all that depends on them evaluated there; everything is as before afterwards. */
-export function withPoint(item: Item, plan: RequirementPlan, point: readonly number[], decide: () => void): void {
-  if (point.length === 0) {
-    decide();
-    return;
-  }
-  const replaced = plan.throughout.map((span) => span.item);
-  const cone = between(item, new Set(replaced));
+function withPoint(replaced: readonly Item[], cone: readonly Item[], point: readonly number[], decide: () => void): void {
   const touched = [...replaced, ...cone];
   const before = touched.map((i) => i.slot.value);
   try {
