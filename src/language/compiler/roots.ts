@@ -39,7 +39,7 @@ export function compileRoot(k: Compiler, node: CheckedRoot): Evaluate {
     }
     const x = places[0]!;
     if (isJump(value, x, largest)) return raise(valueProblem('jump-no-root', node.at, { variable, place: shown(x) }));
-    return node.uncertain ? implicit(equation, node, x, f) : x;
+    return node.uncertain ? implicit(equation, node, x, b - a, f) : x;
   };
 }
 
@@ -115,24 +115,44 @@ function valueOrNothing(g: (x: number) => number, x: number): number | null {
   }
 }
 
-/** dx/dp = −(∂g/∂p)/(∂g/∂x): the unknown takes part as one more input. A flat root is a kink (U6). */
-function implicit(equation: Evaluate, node: CheckedRoot, x: number, f: Frame): Uncertain {
-  const unknown = new Input('', f.run.item, node.at.start, x, { components: [], limits: null });
-  const g = equationAt(equation, node, unknown.current, f);
-  if (typeof g === 'number') return x;
-  const place = g.inputs.indexOf(unknown);
-  const slope = place === -1 ? 0 : g.slopes[place]!;
-  const inputs = g.inputs.filter((_, i) => i !== place);
-  const slopes = g.slopes.filter((_, i) => i !== place);
-  const rest = new Dual(x, inputs, slopes, g.kink);
-  if (slope === 0)
+/**
+ * dx/dp = −(∂g/∂p)/(∂g/∂x): the unknown takes part as one more input. Where the curve is flat within the uncertainty of the root,
+ * no derivative serves (U6).
+ */
+function implicit(equation: Evaluate, node: CheckedRoot, x: number, range: number, f: Frame): Uncertain {
+  const { slope, rest } = slopeAt(equation, node, x, f);
+  if (rest === null) return x;
+  const reach = standard(rest) / Math.abs(slope);
+  if (slope === 0 || !(reach < range) || !isSteady(equation, node, x, reach, slope, f)) {
     return new Dual(
       x,
-      inputs,
-      slopes.map(() => 0),
-      standard(rest) > 0 || g.kink,
+      rest.inputs,
+      rest.slopes.map(() => 0),
+      standard(rest) > 0 || rest.kink,
     );
+  }
   return chain(rest, x, -1 / slope);
+}
+
+/** ∂g/∂x at x, and x with the slopes of g by all inputs; null where g is exact. */
+function slopeAt(equation: Evaluate, node: CheckedRoot, x: number, f: Frame): { slope: number; rest: Dual | null } {
+  const unknown = new Input('', f.run.item, node.at.start, x, { components: [], limits: null });
+  const g = equationAt(equation, node, unknown.current, f);
+  if (typeof g === 'number') return { slope: 0, rest: null };
+  const place = g.inputs.indexOf(unknown);
+  const others = (_: unknown, i: number) => i !== place;
+  return { slope: place === -1 ? 0 : g.slopes[place]!, rest: new Dual(x, g.inputs.filter(others), g.slopes.filter(others), g.kink) };
+}
+
+/** Whether the curve keeps at least half its slope as far as the uncertainty of the root reaches. */
+function isSteady(equation: Evaluate, node: CheckedRoot, x: number, reach: number, slope: number, f: Frame): boolean {
+  if (reach === 0) return true;
+  try {
+    return [x - reach, x + reach].every((there) => slopeAt(equation, node, there, f).slope / slope >= 0.5);
+  } catch (fault) {
+    if (fault instanceof Fault) return false;
+    throw fault;
+  }
 }
 
 function textOf(x: number, node: CheckedRoot): string {

@@ -6,7 +6,7 @@ import { raise } from '../fault.ts';
 import { typeProblem } from '../problems/types.ts';
 import { valueProblem } from '../problems/values.ts';
 import { disagreement, elementOf, listOf } from '../type.ts';
-import { best, combination, standard, type Uncertain } from '../uncertainty/dual.ts';
+import { best, combination, standard, subtract, type Uncertain } from '../uncertainty/dual.ts';
 import type { Builtin, CallCheck, CallResult, CallSite } from './builtin.ts';
 import { listArgument } from './checks.ts';
 import { exp, ln } from './elementary.ts';
@@ -80,17 +80,31 @@ function interpolate(site: CallSite, xs: readonly Uncertain[], ys: readonly Unce
   while (i < last && at > values[i]!) i++;
   const [x0, x1] = [values[i - 1]!, values[i]!];
   const [y0, y1] = [ys[i - 1]!, ys[i]!];
-  const u = standard(x);
-  const kink = u > 0 && values.some((knot, k) => k > 0 && k < last && Math.abs(at - knot) <= u);
+  const kink = xs.some((knot, k) => k > 0 && k < last && isAtKnot(x, knot));
   if (logarithmic) {
     const t = ln(at / x0) / ln(x1 / x0);
     const exponent = ln(best(y1) / best(y0)) / ln(x1 / x0);
     const y = best(y0) * exp(t * ln(best(y1) / best(y0)));
-    return combination(y, [x, y0, y1], [(y / at) * exponent, ((1 - t) * y) / best(y0), (t * y) / best(y1)], kink);
+    const weights = [
+      (y / at) * exponent,
+      ((1 - t) * y) / best(y0),
+      (t * y) / best(y1),
+      (-y * exponent * (1 - t)) / x0,
+      (-y * exponent * t) / x1,
+    ];
+    return combination(y, [x, y0, y1, xs[i - 1]!, xs[i]!], weights, kink);
   }
   const t = (at - x0) / (x1 - x0);
   const y = at === x1 ? best(y1) : best(y0) + t * (best(y1) - best(y0));
-  return combination(y, [x, y0, y1], [(best(y1) - best(y0)) / (x1 - x0), 1 - t, t], kink);
+  const rise = (best(y1) - best(y0)) / (x1 - x0);
+  return combination(y, [x, y0, y1, xs[i - 1]!, xs[i]!], [rise, 1 - t, t, -rise * (1 - t), -rise * t], kink);
+}
+
+/** Whether a knot lies within one standard uncertainty (U6). */
+function isAtKnot(x: Uncertain, knot: Uncertain): boolean {
+  const difference = subtract(x, knot);
+  const u = standard(difference);
+  return u > 0 && Math.abs(best(difference)) <= u;
 }
 
 function shown(site: CallSite, si: number): string {

@@ -22,6 +22,8 @@ interface Line {
   /** Residual standard deviation with n − 2 degrees of freedom. */
   readonly residual: number;
   readonly dx: readonly number[];
+  /** ∂slope/∂xᵢ. */
+  readonly slopeByX: readonly number[];
 }
 
 function fitLine(site: CallSite, xs: readonly Uncertain[], ys: readonly Uncertain[]): Line {
@@ -34,8 +36,9 @@ function fitLine(site: CallSite, xs: readonly Uncertain[], ys: readonly Uncertai
   const spread = dx.reduce((s, d) => s + d * d, 0);
   if (!(spread > 0)) raise(valueProblem('no-spread', site.args[0]?.at ?? site.at, { name: site.name }));
   const slope = dx.reduce((s, d, i) => s + d * (best(ys[i]!) - meanY), 0) / spread;
+  const slopeByX = dx.map((d, i) => (best(ys[i]!) - meanY - 2 * slope * d) / spread);
   const squares = ys.reduce<number>((s, y, i) => s + (best(y) - meanY - slope * dx[i]!) ** 2, 0);
-  return { n, meanX, meanY, slope, spread, residual: Math.sqrt(squares / (n - 2)), dx };
+  return { n, meanX, meanY, slope, spread, residual: Math.sqrt(squares / (n - 2)), dx, slopeByX };
 }
 
 /** The scale of x: dates count in days, durations in seconds. */
@@ -50,18 +53,18 @@ function checkLists(call: CallCheck): { x: Type; y: Type } | null {
   return x === null || y === null ? null : { x, y };
 }
 
-/** The linear part by the ordinates' own uncertainty, and one input for the scatter about the line. */
+/** The linear part by the points' own uncertainty, and one input for the scatter about the line. */
 function withScatter(
   site: CallSite,
   frame: Frame,
   value: number,
-  ys: readonly Uncertain[],
+  points: readonly Uncertain[],
   weights: readonly number[],
   u: number,
   n: number,
 ): Uncertain {
   const scatter = makeInput(frame, `${site.name}(…)`, site.at.start, { components: [{ u, nu: n - 2 }], limits: null });
-  return add(combination(value, ys, weights), scatter);
+  return add(combination(value, points, weights), scatter);
 }
 
 const parameters = [
@@ -95,8 +98,9 @@ export const regressions: readonly Builtin[] = [
         return (args, frame) => {
           const [xs, ys] = args as [readonly Uncertain[], readonly Uncertain[]];
           const line = fitLine(site, xs, ys);
-          const weights = line.dx.map((d) => d / line.spread / scale);
-          return withScatter(site, frame, line.slope / scale, ys, weights, line.residual / Math.sqrt(line.spread) / scale, line.n);
+          const weights = [...line.dx.map((d) => d / line.spread), ...line.slopeByX].map((w) => w / scale);
+          const u = line.residual / Math.sqrt(line.spread) / scale;
+          return withScatter(site, frame, line.slope / scale, [...ys, ...xs], weights, u, line.n);
         };
       },
     },
@@ -141,9 +145,10 @@ export const regressions: readonly Builtin[] = [
         const [xs, ys, x] = args as [readonly Uncertain[], readonly Uncertain[], Uncertain];
         const line = fitLine(site, xs, ys);
         const away = best(x) - line.meanX;
-        const weights = line.dx.map((d) => 1 / line.n + (d * away) / line.spread);
+        const byY = line.dx.map((d) => 1 / line.n + (d * away) / line.spread);
+        const byX = line.slopeByX.map((b) => b * away - line.slope / line.n);
         const u = line.residual * Math.sqrt(1 / line.n + (away * away) / line.spread);
-        const fitted = withScatter(site, frame, line.meanY + line.slope * away, ys, weights, u, line.n);
+        const fitted = withScatter(site, frame, line.meanY + line.slope * away, [...ys, ...xs], [...byY, ...byX], u, line.n);
         return typeof x === 'number' ? fitted : combination(best(fitted), [fitted, x], [1, line.slope]);
       },
     },
