@@ -1,5 +1,7 @@
 // What the signatures of a sheet are worth now, and how one is given.
+import { findConflicts } from './conflicts.ts';
 import { digest, type UsedFile } from './digest.ts';
+import { fileLines } from './file-lines.ts';
 import type { Signature } from './front-matter.ts';
 import { type SignatureEntry, withSignature } from './with-signature.ts';
 
@@ -21,9 +23,10 @@ export function signatureStates(signatures: readonly Signature[], now: string): 
 
 /**
  * The sheet's text with a signature that covers it as it stands, results included; whether the results are up to date is for the caller
- * to know. Null where the signatures that are there can't be read.
+ * to know. Null where the signatures that are there can't be read, or a merge left its conflict in the sheet.
  */
 export function signSheet(text: string, entry: Omit<SignatureEntry, 'covers'>, used: readonly UsedFile[] = []): string | null {
+  if (findConflicts(fileLines(text)).length > 0) return null;
   const prepared = withSignature(text, { ...entry, covers: NO_DIGEST });
   return prepared === null ? null : withSignature(prepared, { ...entry, covers: digest(prepared, used) });
 }
