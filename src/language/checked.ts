@@ -255,6 +255,14 @@ export interface Instance {
   compiled: ((frame: import('./compiler/frame.ts').Frame) => unknown) | null;
 }
 
+/** Why a function's body has no value for certain argument types. */
+export interface NoInstance {
+  /** The error to be told at each call; null where it is told elsewhere. */
+  readonly problem: Problem | null;
+  readonly reads: readonly Item[];
+  readonly lost: readonly string[];
+}
+
 /** What other statements see of an item. */
 export interface Signature {
   readonly type: Type;

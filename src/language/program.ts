@@ -3,7 +3,7 @@
 import type { Problem } from '../text/problem.ts';
 import type { Span } from '../text/span.ts';
 import type { Statement } from './ast.ts';
-import type { CheckedStatement, Display, Instance } from './checked.ts';
+import type { CheckedStatement, Display, Instance, NoInstance } from './checked.ts';
 import type { Evaluate } from './compiler/frame.ts';
 import type { Type } from './type.ts';
 import type { Input } from './uncertainty/input.ts';
@@ -48,8 +48,8 @@ export interface Item {
   runProblems: Problem[];
   /** Inputs that its evaluation makes (U10), in the order they were met; kept between evaluations. */
   readonly made: Input[];
-  /** For functions: their checked bodies by argument types. */
-  readonly instances: Map<string, Instance>;
+  /** For functions: their checked bodies by argument types, each checked once however often it is called. */
+  readonly instances: Map<string, Instance | NoInstance>;
 }
 
 /** A column as expressions see it. */

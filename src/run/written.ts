@@ -11,7 +11,7 @@ export function writtenNumber(node: Checked, value: unknown): string | null {
   if (typeof value !== 'number') return null;
   switch (node.kind) {
     case 'constant':
-      return node.written === 'pi' || node.written === null ? null : value === 0 ? node.written.replace('-', '') : node.written;
+      return node.written === 'pi' || node.written === null ? null : value === 0 ? node.written.replace(/^-/, '') : node.written;
     case 'lets':
       return writtenNumber(node.body, value);
     case 'entry': {

@@ -51,6 +51,10 @@ function checkFunctionCall(c: Context, node: ast.Call, item: Item): Checked {
   const ordered = orderArguments(c, node, { name: definition.name.name, form, parameters: names, least: names.length, most: names.length });
   const signature = readItem(c, item);
   const args = ordered?.map((a) => checkExpression(c, a.value)) ?? [];
+  if (item.checked?.failed) {
+    for (const read of item.checked.reads) c.reads.add(read);
+    for (const lost of item.checked.lost) c.lost.add(lost);
+  }
   if (ordered === null || signature === null || item.checked?.failed || args.some((a) => a.type.is === 'unknown')) return unknown(node.at);
   const types: Type[] = [];
   const mapped: boolean[] = [];

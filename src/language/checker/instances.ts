@@ -1,7 +1,8 @@
 // Function bodies checked for their argument types: once where all parameters have types, else once a combination (T3, T4, N6).
+import type { Problem } from '../../text/problem.ts';
 import type { Span } from '../../text/span.ts';
 import type * as ast from '../ast.ts';
-import type { Display, Instance } from '../checked.ts';
+import type { Display, Instance, NoInstance } from '../checked.ts';
 import { print } from '../print.ts';
 import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
@@ -28,43 +29,55 @@ export function instantiate(
   const open = definition.parameters.some((p) => hasAny(p.type));
   const key = `${types.map(typeKey).join(',')}${uncertain ? '±' : ''}${open ? displays.map(displayKey).join(',') : ''}`;
   const known = item.instances.get(key);
-  if (known !== undefined) return noteReads(c, known);
+  if (known !== undefined) return useKnown(c, known, at);
   if (c.active.includes(item)) {
     c.problems.push(nameProblem('recursion', at, { names: [...c.active.map((i) => i.label), item.label] }));
     return null;
   }
+  if (c.active.length >= CALL_DEPTH) {
+    c.problems.push(nameProblem('call-depth', at, { limit: CALL_DEPTH }));
+    return null;
+  }
+  if (c.problems.some(isOfChain)) return null;
   if (open && !c.world.countInstance()) {
     c.problems.push(nameProblem('too-many-instances', at, { limit: 1000 }));
     return null;
   }
   const { instance, inner } = checkBody(c, item, types, uncertain, displays);
   for (const missing of inner.missing) c.missing.add(missing);
-  for (const read of inner.reads) c.reads.add(read);
-  for (const lost of inner.lost) c.lost.add(lost);
-  const errors = inner.problems.filter((p) => p.severity === 'error');
-  if (open) {
-    for (const problem of inner.problems) {
-      if (problem.code === 'point-zero' || problem.severity === 'error') {
-        const place = { at: problem.at, label: `in \`${item.label}\``, cell: item.cell };
-        c.problems.push(
-          typeProblem('inside-function', at, { name: item.label, message: problem.message }, item.module === c.module ? [place] : []),
-        );
-        break;
-      }
-    }
-  }
-  if (errors.length > 0 || inner.missing.size > 0 || instance.body.type.is === 'unknown') return null;
-  if (instance.depth > CALL_DEPTH) {
-    c.problems.push(nameProblem('call-depth', at, { limit: CALL_DEPTH }));
-    return null;
-  }
-  item.instances.set(key, instance);
-  return instance;
+  const found = outcome(c, item, instance, inner, open);
+  const lasting = inner.missing.size === 0 && !('problem' in found && found.problem !== null && isOfChain(found.problem));
+  if (lasting) item.instances.set(key, found);
+  return useKnown(c, found, at);
 }
 
-function noteReads(c: Context, instance: Instance): Instance {
-  for (const read of instance.reads) c.reads.add(read);
-  return instance;
+/** Whether an error is one of how functions call each other, so that it depends on where the chain begins. */
+function isOfChain({ code }: Problem): boolean {
+  return code === 'call-depth' || code === 'recursion';
+}
+
+/** The sound instance, or why there is none. */
+function outcome(c: Context, item: Item, instance: Instance, inner: Context, open: boolean): Instance | NoInstance {
+  const none = (problem: Problem | null): NoInstance => ({ problem, reads: [...inner.reads], lost: [...inner.lost] });
+  const error = inner.problems.find((p) => p.severity === 'error');
+  if (error !== undefined) return none(open ? insideFunction(c, item, error) : null);
+  if (instance.body.type.is === 'unknown' || inner.missing.size > 0) return none(null);
+  return instance.depth > CALL_DEPTH ? none(nameProblem('call-depth', instance.body.at, { limit: CALL_DEPTH })) : instance;
+}
+
+/** The error as it is told at a call, with its place in the body; of functions inside functions the innermost is named. */
+function insideFunction(c: Context, item: Item, error: Problem): Problem {
+  if (error.code === 'inside-function' || isOfChain(error)) return error;
+  const places = item.module === c.module ? [{ at: error.at, label: `in \`${item.label}\``, cell: item.cell }] : [];
+  return typeProblem('inside-function', error.at, { name: item.label, message: error.message }, places);
+}
+
+function useKnown(c: Context, known: Instance | NoInstance, at: Span): Instance | null {
+  for (const read of known.reads) c.reads.add(read);
+  if (!('problem' in known)) return known;
+  for (const lost of known.lost) c.lost.add(lost);
+  if (known.problem !== null) c.problems.push({ ...known.problem, at });
+  return null;
 }
 
 /** Checks a body in a context of its own: it sees its parameters, its `with`, and the text that it is written in. */
