@@ -111,7 +111,9 @@ function multiplyAll(values: readonly Uncertain[], inverse: readonly boolean[], 
   let zero = false;
   let first: dual.Dual | null = null;
   let squared = false;
+  let second: dual.Dual | null = null;
   let byFirst = 0;
+  let bySecond = 0;
   let count = 0;
   for (let i = 0; i < values.length; i++) {
     const v = values[i]!;
@@ -121,14 +123,15 @@ function multiplyAll(values: readonly Uncertain[], inverse: readonly boolean[], 
     zero ||= x === 0;
     if (typeof v === 'number') continue;
     squared ||= v === first;
-    if (count++ === 0) {
-      first = v;
-      byFirst = (inverse[i] ? -1 : 1) / x;
-    }
+    count++;
+    const by = (inverse[i] ? -1 : 1) / x;
+    if (count === 1) [first, byFirst] = [v, by];
+    else if (count === 2) [second, bySecond] = [v, by];
   }
   if (squared && isFlat(first!)) return dual.kinked(multiplyInTurn(values, inverse));
   if (zero) return multiplyInTurn(values, inverse);
   if (count === 1) return dual.chain(first!, product, product * byFirst);
+  if (count === 2) return dual.join(product, first!, product * byFirst, second!, product * bySecond);
   const weights = values.map((v, i) => (typeof v === 'number' ? 0 : (inverse[i] ? -product : product) / v.value));
   return dual.combination(product, values, weights);
 }

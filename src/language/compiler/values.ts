@@ -31,15 +31,15 @@ export function compileInput(node: checked.CheckedInput): Evaluate {
   return () => input.current;
 }
 
-/** value · (1 + gain) + offset (U12). */
 export function compileReading(k: Compiler, node: checked.CheckedReading): Evaluate {
   const of = k.compile(node.of);
-  const { gain, offset } = node;
-  return (f) => {
-    let value = of(f) as Uncertain;
-    if (gain !== null) value = multiply(value, add(1, gain.current));
-    return offset === null ? value : add(value, offset.current);
-  };
+  return (f) => readBy(node, of(f) as Uncertain);
+}
+
+/** A reading by an instrument: value · (1 + gain) + offset (U12). */
+export function readBy({ gain, offset }: checked.CheckedReading, value: Uncertain): Uncertain {
+  const withGain = gain === null ? value : multiply(value, add(1, gain.current));
+  return offset === null ? withGain : add(withGain, offset.current);
 }
 
 /** `readings` of a computed list (U11): the mean as an exact value, the spread as a made input. */

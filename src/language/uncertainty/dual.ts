@@ -66,25 +66,27 @@ function merge(value: number, x: Dual, dx: number, y: Dual, dy: number, kink: bo
     for (let i = 0; i < slopes.length; i++) slopes[i] = sumOf(s[i]! * dx, t[i]! * dy);
     return new Dual(value, a, slopes, kink);
   }
-  const inputs: Input[] = [];
-  const slopes: number[] = [];
+  const inputs = new Array<Input>(a.length + b.length);
+  const slopes = new Array<number>(a.length + b.length);
+  let n = 0;
   let i = 0;
   let j = 0;
   while (i < a.length && j < b.length) {
     const order = a[i]!.id - b[j]!.id;
-    inputs.push(order <= 0 ? a[i]! : b[j]!);
-    slopes.push(sumOf(order <= 0 ? s[i]! * dx : 0, order >= 0 ? t[j]! * dy : 0));
+    inputs[n] = order <= 0 ? a[i]! : b[j]!;
+    slopes[n++] = order < 0 ? s[i]! * dx : order > 0 ? t[j]! * dy : sumOf(s[i]! * dx, t[j]! * dy);
     if (order <= 0) i++;
     if (order >= 0) j++;
   }
   for (; i < a.length; i++) {
-    inputs.push(a[i]!);
-    slopes.push(s[i]! * dx);
+    inputs[n] = a[i]!;
+    slopes[n++] = s[i]! * dx;
   }
   for (; j < b.length; j++) {
-    inputs.push(b[j]!);
-    slopes.push(t[j]! * dy);
+    inputs[n] = b[j]!;
+    slopes[n++] = t[j]! * dy;
   }
+  if (n < inputs.length) inputs.length = slopes.length = n;
   return new Dual(value, inputs, slopes, kink);
 }
 
