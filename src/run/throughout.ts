@@ -61,7 +61,7 @@ function product(axes: readonly (readonly number[])[]): readonly (readonly numbe
 
 function withPoint(replaced: readonly Item[], cone: readonly Item[], point: readonly number[], decide: () => void): void {
   const touched = [...replaced, ...cone];
-  const before = touched.map((i) => i.slot.value);
+  const before = touched.map((i) => ({ value: i.slot.value, made: [...i.made] }));
   try {
     replaced.forEach((i, n) => {
       i.slot.value = point[n];
@@ -70,7 +70,8 @@ function withPoint(replaced: readonly Item[], cone: readonly Item[], point: read
     decide();
   } finally {
     touched.forEach((i, n) => {
-      i.slot.value = before[n];
+      i.slot.value = before[n]!.value;
+      i.made.splice(0, i.made.length, ...before[n]!.made);
     });
   }
 }

@@ -1,12 +1,14 @@
 // After an edit of one calc cell: only what depends on it is checked, evaluated and shown again; equal to a fresh run.
 import type * as ast from '../language/ast.ts';
 import type { CheckedStatement } from '../language/checked.ts';
+import { literalDimension } from '../language/checker/statements.ts';
 import { RowValue } from '../language/compiler/values.ts';
 import { Fault } from '../language/fault.ts';
 import { parse } from '../language/parser.ts';
 import type { Item } from '../language/program.ts';
 import { typeKey } from '../language/type.ts';
 import { Dual } from '../language/uncertainty/dual.ts';
+import { findSymbol } from '../units/catalogue.ts';
 import { checkItems } from './check-items.ts';
 import { itemOf, labelOf, ownedName } from './module.ts';
 import { evaluateOne, evaluationOrder, forgetReads, noteReads, type OpenSheet, outsideProblems, reopen } from './open-sheet.ts';
@@ -18,7 +20,8 @@ export function editCell(open: OpenSheet, number: number, code: string): Readonl
   const parsed = parse(code);
   const before = cell.items;
   const sameNames = definitions(before.map((i) => i.statement)) === definitions(parsed.statements);
-  if (!sameNames || before.some((item) => isCircular(item.checked)) || open.circular) return reopen(open, number, { ...parsed, code });
+  // Circles and double definitions point from one statement to places of others.
+  if (!sameNames || open.circular || open.loaded.problems.size > 0) return reopen(open, number, { ...parsed, code });
   const { items, changed } = matchItems(open, number, cell.code, code, parsed.statements);
   for (const gone of before) if (!items.includes(gone)) forget(open, gone);
   open.loaded.parsed[number] = { ...parsed, code };
@@ -34,14 +37,19 @@ export function editCell(open: OpenSheet, number: number, code: string): Readonl
   return touched;
 }
 
-/** What a cell defines, as one text: an edit that changes it is a new sheet. */
+/**
+ * What a cell defines, as one text: an edit that changes it is a new sheet. A name that is a unit as well counts with its dimension,
+ * since it is warned of wherever the unit is joined to another (L4).
+ */
 function definitions(statements: readonly ast.Statement[]): string {
   return statements
     .flatMap((s) => {
       if (s.kind === 'use') return [`use ${s.path.value} ${s.names?.map((n) => n.name).join() ?? '*'}`];
       if (s.kind === 'column') return [`column ${labelOf(s)}`];
       const name = ownedName(s);
-      return name === null ? [] : [`${s.kind === 'function' || s.kind === 'instrument' ? s.kind : 'value'} ${name.name}`];
+      if (name === null) return [];
+      const unit = findSymbol(name.name) === undefined ? '' : (literalDimension(s)?.id ?? '');
+      return [`${s.kind === 'function' || s.kind === 'instrument' ? s.kind : 'value'} ${name.name} ${unit}`];
     })
     .join('\n');
 }
@@ -80,31 +88,61 @@ function forget(open: OpenSheet, item: Item): void {
   open.readers.delete(item);
 }
 
-/** Checks the items again, and who reads them where what they see has changed. All that were checked, or that a circle was made. */
+/**
+ * Checks the items again, and who reads them where what they see has changed, each behind what it reads. All that were checked, or
+ * that a circle was made.
+ */
 function recheck(open: OpenSheet, changed: readonly Item[]): ReadonlySet<Item> | 'circle' {
   const done = new Set<Item>();
-  let batch = new Set(changed);
+  let batch: ReadonlySet<Item> = new Set(changed);
   while (batch.size > 0) {
-    const before = new Map<Item, CheckedStatement | null>();
-    for (const item of batch) {
-      before.set(item, item.checked);
-      forgetReads(open, item);
-      item.checked = null;
-      item.evaluate = null;
-      item.instances.clear();
-      done.add(item);
+    const different = checkAnew(open, batch, done);
+    if (different === null) return 'circle';
+    const visited = new Set(batch);
+    const late = new Set<Item>();
+    const reach = downstream(open, different);
+    for (const item of evaluationOrder(reach, (i) => reach.has(i))) {
+      if (visited.has(item)) continue;
+      visited.add(item);
+      if (!item.checked!.reads.some((read) => different.has(read))) continue;
+      const own = checkAnew(open, [item], done);
+      if (own === null) return 'circle';
+      if (own.size === 0) continue;
+      different.add(item);
+      // What has come to read it only now, and was checked before it.
+      for (const reader of open.readers.get(item) ?? []) if (visited.has(reader)) late.add(reader);
     }
-    checkItems(open.world, batch, () => open.loaded.sheet.frontMatter.sources === 'required');
-    const next = new Set<Item>();
-    for (const [item, old] of before) {
-      noteReads(open, item);
-      if (isCircular(item.checked) || makesCircle(item, old)) return 'circle';
-      if (!looksDifferent(item, old)) continue;
-      for (const reader of open.readers.get(item) ?? []) if (!done.has(reader)) next.add(reader);
-    }
-    batch = next;
+    batch = late;
   }
   return done;
+}
+
+/** Checks the items; those that look different to their readers now, or null where a circle was made. */
+function checkAnew(open: OpenSheet, items: Iterable<Item>, done: Set<Item>): Set<Item> | null {
+  const before = new Map<Item, CheckedStatement | null>();
+  for (const item of items) {
+    before.set(item, item.checked);
+    forgetReads(open, item);
+    item.checked = null;
+    item.evaluate = null;
+    item.instances.clear();
+    done.add(item);
+  }
+  checkItems(open.world, before.keys(), () => open.loaded.sheet.frontMatter.sources === 'required');
+  const different = new Set<Item>();
+  for (const [item, old] of before) {
+    noteReads(open, item);
+    if (isCircular(item.checked) || makesCircle(item, old)) return null;
+    if (looksDifferent(item, old)) different.add(item);
+  }
+  return different;
+}
+
+/** The items and all that read them, directly or not. */
+function downstream(open: OpenSheet, items: Iterable<Item>): ReadonlySet<Item> {
+  const reach = new Set(items);
+  for (const item of reach) for (const reader of open.readers.get(item) ?? []) reach.add(reader);
+  return reach;
 }
 
 function isCircular(checked: CheckedStatement | null): boolean {
@@ -144,26 +182,40 @@ function looksDifferent(item: Item, old: CheckedStatement | null): boolean {
 
 /** Evaluates what was checked again, and on from there whatever reads a value that has changed. The cells that show something new. */
 function reevaluate(open: OpenSheet, checked: ReadonlySet<Item>): Set<number> {
-  const reach = new Set(checked);
-  for (const item of reach) for (const reader of open.readers.get(item) ?? []) reach.add(reader);
+  const reach = downstream(open, checked);
   const moved = new Set<Item>();
   const touched = new Set<number>();
+  const tables = new Set<string>();
   for (const item of evaluationOrder(reach, (i) => reach.has(i))) {
-    if (!checked.has(item) && !item.checked?.reads.some((read) => moved.has(read))) continue;
+    if (!checked.has(item) && !isThroughout(item) && !item.checked?.reads.some((read) => moved.has(read))) continue;
     const before = item.slot.value;
     evaluateOne(open, item);
     if (!sameValue(before, item.slot.value)) moved.add(item);
     touched.add(item.cell);
+    if (item.statement.kind === 'column') tables.add(item.statement.table.name);
   }
+  for (const cell of tables.size === 0 ? [] : cellsWithRows(open, tables)) touched.add(cell);
   return touched;
 }
 
+/** A requirement over a range of operation goes by the formulas of what it reads, not by their values alone. */
+function isThroughout({ checked }: Item): boolean {
+  return checked?.plan.kind === 'requirement' && checked.plan.throughout.length > 0;
+}
+
+/** The cells with an entry that is a row of one of these tables: it is shown with all of the table's columns. */
+function cellsWithRows(open: OpenSheet, tables: ReadonlySet<string>): readonly number[] {
+  const isRow = ({ slot: { value } }: Item) => value instanceof RowValue && tables.has(value.table.name);
+  return open.cells.flatMap((cell, number) => (cell.items.some(isRow) ? [number] : []));
+}
+
+/** Whether readers see the same. What is evaluated by shifting depends on formulas as well, not on values alone. */
 function sameValue(a: unknown, b: unknown): boolean {
-  if (Object.is(a, b)) return true;
   if (a instanceof Dual && b instanceof Dual) {
-    if (a.value !== b.value || a.kink !== b.kink || a.inputs.length !== b.inputs.length) return false;
+    if (a.kink || b.kink || a.value !== b.value || a.inputs.length !== b.inputs.length) return false;
     return a.inputs.every((input, i) => input === b.inputs[i] && a.slopes[i] === b.slopes[i]);
   }
+  if (Object.is(a, b)) return true;
   if (a instanceof RowValue && b instanceof RowValue) return a.table === b.table && a.index === b.index;
   if (Array.isArray(a) && Array.isArray(b)) return a.length === b.length && a.every((x, i) => sameValue(x, b[i]));
   return a instanceof Fault && b instanceof Fault;

@@ -35,7 +35,7 @@ export function evaluated(code: string, given: Given = {}): SheetEvaluation {
 export function answers(code: string, given: Given = {}): readonly string[] {
   const { result } = evaluated(code, given);
   const [cell] = result.cells;
-  return cell!.statements.flatMap((s) => [...answerOf(s), ...s.problems.filter(isWorthSaying).map((p) => problemLine(code, p))]);
+  return cell!.statements.flatMap((s) => [...answersOf(s), ...s.problems.filter(isWorthSaying).map((p) => problemLine(code, p))]);
 }
 
 /** The value of each entry as shown, by name; `null` where it has none. */
@@ -63,11 +63,12 @@ export function answered(code: string, given: Given = {}): string {
   const lineOf = (offset: number) => positionAt(map, offset).line;
   const lines = code.split('\n').map((line) => [`  ${line}`.trimEnd()]);
   for (const problem of cell!.problems.filter(isWorthSaying)) lines[lineOf(problem.at.start)]!.push(...annotation(code, problem));
-  for (const s of cell!.statements) lines[lineOf(s.statement.at.end)]!.push(...answerOf(s).map((line) => `| ${line}`));
+  for (const s of cell!.statements) lines[lineOf(s.statement.at.end)]!.push(...answersOf(s).map((line) => `| ${line}`));
   return `${lines.flat().join('\n')}\n`;
 }
 
-function answerOf(s: StatementResult): readonly string[] {
+/** The answer of one statement, without its problems. */
+export function answersOf(s: StatementResult): readonly string[] {
   switch (s.kind) {
     case 'entry':
       return [`${s.name}${missing(s) ?? ` = ${s.value?.text ?? '?'}${remarks(s)}`}`];

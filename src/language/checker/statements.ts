@@ -88,7 +88,8 @@ function warnOfUnitNames(c: Context, node: ast.Statement): void {
     });
 }
 
-function literalDimension(node: ast.Statement): Dimension | null {
+/** The dimension that an entry says it has: declared, or of its literal. */
+export function literalDimension(node: ast.Statement): Dimension | null {
   if (node.kind !== 'entry') return null;
   if (node.type?.kind === 'unit') return node.type.unit.dimension;
   return node.value.kind === 'quantity' ? (node.value.unit?.dimension ?? null) : null;
