@@ -95,6 +95,10 @@ async function addSetting(userData: string, name: string, value: string): Promis
   await writeFile(file, JSON.stringify({ ...settings, [name]: value }, null, 2));
 }
 
+// The runner holds the other end of standard input: when it is gone, nobody waits for the tests.
+process.stdin.on('end', () => process.exit(1)).resume();
+for (const signal of ['SIGTERM', 'SIGHUP'] as const) process.once(signal, () => process.exit(1));
+
 main().then(
   (code) => process.exit(code),
   (error) => {

@@ -57,6 +57,8 @@ export async function startServer(options: {
   ];
   const folders = ['--server-data-dir', options.data, '--user-data-dir', options.userData, '--extensions-dir', options.extensions];
   const child = spawn(process.execPath, ['out/server-main.js', ...flags, ...folders], { cwd: folder, stdio: ['ignore', 'pipe', 'pipe'] });
+  // However this process ends, the server ends with it.
+  process.once('exit', () => child.kill('SIGKILL'));
   const log = createWriteStream(options.log);
   child.stderr.pipe(log);
   const port = await listening(child);
