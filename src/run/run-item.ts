@@ -7,6 +7,8 @@ import type { Problem } from '../text/problem.ts';
 import { evaluateRaw, newRun } from './evaluate-item.ts';
 import { spreadOf } from './shifting.ts';
 
+/** At most so many notes are told of one statement. */
+const NOTES = 20;
 /** At most so many cells of a column report their own error. */
 const CELL_PROBLEMS = 20;
 
@@ -37,7 +39,7 @@ export function runItem(item: Item): Run {
     const problem = faultProblem(fault, item);
     if (problem !== null) item.runProblems.push(problem);
   }
-  item.runProblems.push(...once(run.notes));
+  item.runProblems.push(...once(run.notes).slice(0, NOTES));
   return run;
 }
 
@@ -48,7 +50,8 @@ export function faultProblem(fault: Fault, item: Item): Problem | null {
   return at.end > at.start ? fault.problem : { ...fault.problem, at: item.statement.at };
 }
 
-function cellProblems(cells: readonly unknown[], item: Item): Problem[] {
+/** The problems of a column's cells, each with its row. */
+export function cellProblems(cells: readonly unknown[], item: Item): Problem[] {
   const problems: Problem[] = [];
   cells.forEach((cell, row) => {
     if (!(cell instanceof Fault) || problems.length >= CELL_PROBLEMS) return;

@@ -158,7 +158,7 @@ function makesCircle(item: Item, old: CheckedStatement | null): boolean {
     if (next === item) return true;
     if (seen.has(next)) continue;
     seen.add(next);
-    stack.push(...(next.checked?.reads ?? []));
+    for (const read of next.checked?.reads ?? []) stack.push(read);
   }
   return false;
 }

@@ -21,7 +21,7 @@ export function checkCall(c: Context, node: ast.Call): Checked {
   const own = defined?.kind === 'item' && defined.item.statement.kind === 'function' ? defined.item : null;
   const builtin = findBuiltin(name);
   if (builtin !== undefined) return checkBuiltin(c, node, builtin);
-  if (own !== null) return checkFunctionCall(c, node, own);
+  if (own !== null && findLocal(c, name) === null) return checkFunctionCall(c, node, own);
   for (const argument of node.args) checkExpression(c, argument.value);
   if (defined !== null || findLocal(c, name) !== null) return failed(c, nameProblem('no-function', node.callee.at, { name }));
   const known = [...c.world.namesOf(c.module, 'function'), ...BUILTINS.map((b) => b.name)];

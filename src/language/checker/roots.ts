@@ -2,7 +2,7 @@
 import type * as ast from '../ast.ts';
 import type { Checked, Display } from '../checked.ts';
 import { typeProblem } from '../problems/types.ts';
-import { type QuantityType, type Type, UNKNOWN } from '../type.ts';
+import { DATE, type QuantityType, type Type, UNKNOWN } from '../type.ts';
 import { meet } from './agreement.ts';
 import { type Binding, type Context, checkExpression, type Scope, takeLocal, unknown, within } from './context.ts';
 import { describeChecked } from './describe.ts';
@@ -12,16 +12,17 @@ export interface CheckedRange {
   readonly index: number;
   readonly from: Checked;
   readonly to: Checked;
-  readonly type: QuantityType;
+  readonly type: Type;
   readonly display: Display;
   readonly binding: Binding;
 }
 
 /** Both ends of a range, which see the scope outside, and the variable's place; null where they have errors (reported). */
-export function checkRange(c: Context, range: ast.Range): CheckedRange | null {
+export function checkRange(c: Context, range: ast.Range, dates: 'dates' | 'no dates' = 'no dates'): CheckedRange | null {
   const from = checkExpression(c, range.from);
   const to = checkExpression(c, range.to);
   if (from.type.is === 'unknown' || to.type.is === 'unknown') return null;
+  if (dates === 'dates' && from.type.is === 'date' && to.type.is === 'date') return variableOf(c, from, to, DATE, null);
   for (const end of [from, to]) {
     if (end.type.is === 'quantity') continue;
     c.problems.push(typeProblem('wants-number', end.at, { doing: 'a range takes', found: describeChecked(end) }));
@@ -31,8 +32,12 @@ export function checkRange(c: Context, range: ast.Range): CheckedRange | null {
   if (met === null) return null;
   const type: QuantityType = { ...met, zero: false };
   const display = (from.type as QuantityType).zero ? to.display : from.display;
+  return variableOf(c, from, to, type, display);
+}
+
+function variableOf(c: Context, from: Checked, to: Checked, type: Type, display: Display): CheckedRange {
   const index = takeLocal(c);
-  return { index, from, to, type, display, binding: { index, type: type as Type, display, uncertain: false } };
+  return { index, from, to, type, display, binding: { index, type, display, uncertain: false } };
 }
 
 /** Runs `inside` with the range's variable in scope. */
@@ -45,7 +50,7 @@ function variableScope(range: ast.Range, { binding }: CheckedRange, uncertain: b
 }
 
 export function checkRoot(c: Context, node: ast.RootOf): Checked {
-  const range = checkRange(c, node.over);
+  const range = checkRange(c, node.over, 'dates');
   if (range === null) return withoutRange(c, node);
   let { equation, locals } = checkEquation(c, node, range, false);
   if (equation.type.is === 'unknown') return equation;

@@ -103,6 +103,11 @@ export function compileChoice(k: Compiler, node: CheckedChoice): Evaluate {
         condition.parts.some((p) => p.decide !== null) && !decided(condition, chosen, f)
           ? (ranked.find((r) => r !== chosen && decided(condition, r, f)) ?? -1)
           : null;
+      if (undecided !== null) {
+        const next = undecided === -1 ? null : rowLabel(table, undecided);
+        const inHand = undecidedMargin(condition, chosen, f);
+        f.run.notes.push(valueProblem('choice-undecided', node.at, { row: rowLabel(table, chosen), inHand, next }));
+      }
       f.run.choice = {
         table,
         row: chosen,
@@ -110,11 +115,6 @@ export function compileChoice(k: Compiler, node: CheckedChoice): Evaluate {
         ties,
         undecided,
       };
-      if (undecided !== null) {
-        const next = undecided === -1 ? null : rowLabel(table, undecided);
-        const inHand = undecidedMargin(condition, chosen, f);
-        f.run.notes.push(valueProblem('choice-undecided', node.at, { row: rowLabel(table, chosen), inHand, next }));
-      }
     }
     return new RowValue(table, chosen);
   };
@@ -166,12 +166,13 @@ function marginText({ leftNode, rightNode }: DecidedSides, si: number): string {
   return shown === null || shown.text === '' ? number : `${number} ${shown.text}`;
 }
 
-/** A row's name for people: its first text, else its number. */
+/** A row's name for people: its first text, else its first cell as written, else its number. */
 export function rowLabel(table: TableModel, row: number): string {
-  for (const name of table.order) {
-    const column = table.columns.get(name);
-    const cell = column?.type.is === 'text' ? column.cells?.[row] : undefined;
-    if (typeof cell === 'string') return cell;
+  const columns = table.order.map((name) => table.columns.get(name)!);
+  const texts = columns.filter((column) => column.type.is === 'text');
+  for (const { texts: written, display } of [...texts, ...columns.slice(0, 1)]) {
+    const text = written?.[row] ?? '';
+    if (text !== '' && text !== '–') return display === null || display === 'auto' ? text : `${text} ${display.text}`;
   }
   return `row ${row + 1}`;
 }

@@ -1,4 +1,5 @@
 // `root of g over x from a to b`: scanned for changes of sign, bisected, with the derivative of the implicit function (U4).
+import { dateText } from '../../text/date.ts';
 import { numberText } from '../../units/number-text.ts';
 import { fromSI } from '../../units/quantity.ts';
 import type { CheckedRoot } from '../checked.ts';
@@ -156,6 +157,7 @@ function isSteady(equation: Evaluate, node: CheckedRoot, x: number, reach: numbe
 }
 
 function textOf(x: number, node: CheckedRoot): string {
+  if (node.type.is === 'date') return dateText(x);
   const unit = node.display === 'auto' ? null : node.display;
   const number = numberText(fromSI(x, unit), 4);
   return unit === null ? number : `${number} ${unit.text}`;

@@ -35,7 +35,7 @@ function mean(values: readonly Uncertain[]): Uncertain {
 
 /** Scaled by the greatest magnitude, so that squares neither overflow nor vanish. */
 function hypot(values: readonly Uncertain[]): Uncertain {
-  const scale = Math.max(...values.map((v) => Math.abs(best(v))));
+  const scale = values.reduce<number>((most, v) => Math.max(most, Math.abs(best(v))), 0);
   if (scale === 0)
     return combination(
       0,
