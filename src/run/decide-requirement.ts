@@ -115,5 +115,5 @@ function isWorse(a: Decided, b: Decided): boolean {
 
 /** The margin that the uncertainty leaves, against the limit. */
 function margin(sides: DecidedSides): number {
-  return relativeSlack({ ...sides, slack: sides.slack - sides.combined.expanded });
+  return relativeSlack(sides, sides.combined.expanded);
 }

@@ -93,7 +93,7 @@ export function columnResult(item: Item, statement: ast.ComputedColumn, base: Ba
   const { value, table } = checked.plan;
   const values = cells.map((cell: unknown, row): Shown | null => {
     if (cell instanceof Fault) return null;
-    const options = { digits, written: writtenNumber(value, cell), spread: spreadAgain(item) };
+    const options = { digits, written: writtenNumber(value, cell, row), spread: spreadAgain(item) };
     return type.is === 'quantity' ? showQuantity(cell as Uncertain, unit, options, row) : show(cell, type, unit, options);
   });
   const labels = cells.map((_, row) => rowLabel(table, row));

@@ -36,7 +36,7 @@ export function requirementResult(item: Item, statement: ast.Requirement, base: 
     item.runProblems.push(...remarksOn(item, plan, decided));
     const worst = decided[0];
     if (worst === undefined) return { ...base(), ...head, ...none, status: 'holds', missing: null };
-    const sides = (d: Decided) => (d.sides === null ? null : shownSides(d.sides, digits));
+    const sides = (d: Decided) => (d.sides === null ? null : shownSides(d.sides, digits, plan.each === null ? null : d.row));
     const rows =
       plan.each === null
         ? []

@@ -9,8 +9,8 @@ import type { Sides } from './result.ts';
 import { show, unitFor } from './shown.ts';
 import { writtenNumber } from './written.ts';
 
-/** Both sides in the unit of the first that has one of its own. */
-export function shownSides(sides: DecidedSides, digits: number): Sides {
+/** Both sides in the unit of the first that has one of its own. `row`: the row that was decided, of `for each`. */
+export function shownSides(sides: DecidedSides, digits: number, row: number | null): Sides {
   const { left, right, leftNode, rightNode, relation, limitIsLeft } = sides;
   const type = elementOf(leftNode.type);
   if (sides.of !== 'quantity' || type.is !== 'quantity') {
@@ -32,7 +32,7 @@ export function shownSides(sides: DecidedSides, digits: number): Sides {
   const unit = unitFor(kind, explicit ?? 'auto', [left, right]);
   const side = (value: unknown, node: Checked) => {
     const spread = node.kind === 'entry' ? spreadAgain(node.item) : undefined;
-    return show(value, kind, unit, { digits, written: sameUnit(node, unit) ? writtenNumber(node, value) : null, spread });
+    return show(value, kind, unit, { digits, written: sameUnit(node, unit) ? writtenNumber(node, value, row) : null, spread });
   };
   const difference = unit === null ? null : differenceUnit(unit);
   const inUnit = (si: number, text: (x: number) => string) =>

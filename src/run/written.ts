@@ -6,21 +6,26 @@ import type { ColumnModel } from '../language/program.ts';
 import { countText, textWithPlaces } from '../units/number-text.ts';
 import { fromSI } from '../units/quantity.ts';
 
-/** The number's text in the display unit, or null where it is computed. `value` is what the node came to. */
-export function writtenNumber(node: Checked, value: unknown): string | null {
+/**
+ * The number's text in the display unit, or null where it is computed. `value` is what the node came to (over a range of operation not
+ * what is written), `row` the row that it was worked out for.
+ */
+export function writtenNumber(node: Checked, value: unknown, row: number | null = null): string | null {
   if (typeof value !== 'number') return null;
   switch (node.kind) {
     case 'constant':
-      return node.written === 'pi' || node.written === null ? null : value === 0 ? node.written.replace(/^-/, '') : node.written;
+      if (node.written === null || node.written === 'pi' || node.value !== value) return null;
+      return value === 0 ? node.written.replace(/^-/, '') : node.written;
     case 'lets':
-      return writtenNumber(node.body, value);
+      return writtenNumber(node.body, value, row);
     case 'entry': {
       const plan = node.item.checked?.plan;
       return plan?.kind === 'value' && sameDisplay(plan.value.display, node.display) ? writtenNumber(plan.value, value) : null;
     }
     case 'cell':
+      return cellText(node.column, node.display, value, node.row.kind === 'local' ? row : rowOf(node.row));
     case 'lookUp':
-      return cellText(node.column, node.display, value, node.kind === 'cell' ? rowOf(node.row) : null);
+      return cellText(node.column, node.display, value, null);
     case 'builtin':
       return roundedText(node, value);
     default:

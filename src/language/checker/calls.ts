@@ -1,7 +1,7 @@
 // Calls: arguments by place and by name (P8), of the mathematics or of a function of a sheet, mapped over lists (T3).
 import { nearSpellings } from '../../text/near.ts';
 import type * as ast from '../ast.ts';
-import type { Checked } from '../checked.ts';
+import type { Checked, CheckedStatement } from '../checked.ts';
 import { formOf } from '../form.ts';
 import type { Builtin } from '../functions/builtin.ts';
 import { BUILTINS, findBuiltin } from '../functions/index.ts';
@@ -51,10 +51,7 @@ function checkFunctionCall(c: Context, node: ast.Call, item: Item): Checked {
   const ordered = orderArguments(c, node, { name: definition.name.name, form, parameters: names, least: names.length, most: names.length });
   const signature = readItem(c, item);
   const args = ordered?.map((a) => checkExpression(c, a.value)) ?? [];
-  if (item.checked?.failed) {
-    for (const read of item.checked.reads) c.reads.add(read);
-    for (const lost of item.checked.lost) c.lost.add(lost);
-  }
+  if (item.checked?.failed) noteCauses(c, item.checked);
   if (ordered === null || signature === null || item.checked?.failed || args.some((a) => a.type.is === 'unknown')) return unknown(node.at);
   const types: Type[] = [];
   const mapped: boolean[] = [];
@@ -89,6 +86,12 @@ function checkFunctionCall(c: Context, node: ast.Call, item: Item): Checked {
   c.depth = Math.max(c.depth, instance.depth);
   const type = isMapped ? listOf(body.type) : body.type;
   return { kind: 'call', at: node.at, type, display: body.display, uncertain: body.uncertain, instance, args, mapped };
+}
+
+/** A function without value is no cause that a reader could mend: what it lacks is noted beside it. */
+function noteCauses(c: Context, failed: CheckedStatement): void {
+  for (const lost of failed.lost) c.lost.add(lost);
+  for (const read of failed.reads) if (read.checked?.problems.some((p) => p.severity === 'error')) c.reads.add(read);
 }
 
 interface Callee {

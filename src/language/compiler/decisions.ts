@@ -89,11 +89,9 @@ function combinedOutcome(
 const smaller = (a: DecidedSides, b: DecidedSides) => (relativeSlack(b) < relativeSlack(a) ? b : a);
 const greater = (a: DecidedSides, b: DecidedSides) => (relativeSlack(b) > relativeSlack(a) ? b : a);
 
-/** Slack against the limit, so that margins in different units can be ordered; no difference counts as none to spare last. */
-export function relativeSlack(sides: DecidedSides): number {
-  if (Number.isNaN(sides.slack)) return Number.POSITIVE_INFINITY;
-  const size = Math.max(Math.abs(sides.limit), Number.MIN_VALUE);
-  return sides.slack / size;
+/** Slack (less `by`) against the limit, so that margins in different units can be ordered; no difference counts as none to spare last. */
+export function relativeSlack({ slack, limit }: DecidedSides, by = 0): number {
+  return Number.isNaN(slack) ? Number.POSITIVE_INFINITY : (slack - by) / Math.max(Math.abs(limit), Number.MIN_VALUE);
 }
 
 const OPPOSITE: Readonly<Record<Relation, Relation>> = {
