@@ -36,7 +36,8 @@ export function requirementResult(item: Item, statement: ast.Requirement, base: 
     item.runProblems.push(...remarksOn(item, plan, decided));
     const worst = decided[0];
     if (worst === undefined) return { ...base(), ...head, ...none, status: 'holds', missing: null };
-    const sides = (d: Decided) => (d.sides === null ? null : shownSides(d.sides, digits, plan.each === null ? null : d.row));
+    const sides = (d: Decided) =>
+      d.sides === null ? null : shownSides(d.sides, digits, { row: plan.each === null ? null : d.row, atPoint: d.point.length > 0 });
     const rows =
       plan.each === null
         ? []

@@ -9,8 +9,14 @@ import type { Sides } from './result.ts';
 import { show, unitFor } from './shown.ts';
 import { writtenNumber } from './written.ts';
 
-/** Both sides in the unit of the first that has one of its own. `row`: the row that was decided, of `for each`. */
-export function shownSides(sides: DecidedSides, digits: number, row: number | null): Sides {
+/** What was decided: the row of `for each`, and whether at a point of `throughout`, where entries are not as they are elsewhere. */
+interface Decided {
+  readonly row: number | null;
+  readonly atPoint: boolean;
+}
+
+/** Both sides in the unit of the first that has one of its own. */
+export function shownSides(sides: DecidedSides, digits: number, { row, atPoint }: Decided): Sides {
   const { left, right, leftNode, rightNode, relation, limitIsLeft } = sides;
   const type = elementOf(leftNode.type);
   if (sides.of !== 'quantity' || type.is !== 'quantity') {
@@ -31,7 +37,7 @@ export function shownSides(sides: DecidedSides, digits: number, row: number | nu
   const kind = isZero(leftNode) ? elementOf(rightNode.type) : type;
   const unit = unitFor(kind, explicit ?? 'auto', [left, right]);
   const side = (value: unknown, node: Checked) => {
-    const spread = node.kind === 'entry' ? spreadAgain(node.item) : undefined;
+    const spread = node.kind === 'entry' && !atPoint ? spreadAgain(node.item) : undefined;
     return show(value, kind, unit, { digits, written: sameUnit(node, unit) ? writtenNumber(node, value, row) : null, spread });
   };
   const difference = unit === null ? null : differenceUnit(unit);

@@ -61,16 +61,19 @@ function product(axes: readonly (readonly number[])[]): readonly (readonly numbe
 
 function withPoint(replaced: readonly Item[], cone: readonly Item[], point: readonly number[], decide: () => void): void {
   const touched = [...replaced, ...cone];
-  const before = touched.map((i) => ({ value: i.slot.value, made: [...i.made] }));
+  const before = touched.map((i) => ({ value: i.slot.value, evaluate: i.evaluate, made: [...i.made] }));
   try {
     replaced.forEach((i, n) => {
       i.slot.value = point[n];
+      // Where inputs are shifted at the point, it stays the point.
+      i.evaluate = () => point[n];
     });
     for (const i of cone) i.slot.value = valueOrFault(i);
     decide();
   } finally {
     touched.forEach((i, n) => {
       i.slot.value = before[n]!.value;
+      i.evaluate = before[n]!.evaluate;
       i.made.splice(0, i.made.length, ...before[n]!.made);
     });
   }
