@@ -22,11 +22,12 @@ export interface BuiltModule {
   readonly problems: ReadonlyMap<Item, readonly Problem[]>;
 }
 
-let modules = 0;
+// The library comes behind all used sheets, whenever it was loaded: the order of modules orders sums.
+const next = { used: 0, library: 1_000_000_000 };
 
 export function buildModule(kind: Module['kind'], path: string, cells: readonly ParsedCell[], tables: readonly Table[]): BuiltModule {
   const module: Module = {
-    id: kind === 'sheet' ? -1 : modules++,
+    id: kind === 'sheet' ? -1 : next[kind]++,
     kind,
     path,
     names: new Map(),
