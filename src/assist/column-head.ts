@@ -1,6 +1,8 @@
 // A column's head as it is written: its name and its unit.
+
 import type { ColumnModel } from '../language/program.ts';
 import { elementOf } from '../language/type.ts';
+import { writeHead } from '../sheet/table-head.ts';
 
 /** `I_AC3 / A`, `type`, `installed / date`. A computed column has the unit that it is calculated in. */
 export function columnHead(column: ColumnModel): string {
@@ -11,5 +13,5 @@ export function columnHead(column: ColumnModel): string {
   const unit = display === 'auto' || display === null ? '' : display.text;
   if (type.is !== 'quantity') return column.name;
   if (unit === '') return column.name;
-  return `${column.name} / ${unit.includes('/') ? `(${unit})` : unit}`;
+  return writeHead(column.name, unit);
 }

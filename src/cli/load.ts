@@ -2,8 +2,9 @@
 import { readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { workspaceFiles } from '../node/files.ts';
-import { evaluateSheet, type LocatedProblem, type SheetEvaluation } from '../run/evaluate.ts';
+import { evaluationOf, type LocatedProblem, type SheetEvaluation } from '../run/evaluate.ts';
 import type { SheetFiles } from '../run/files.ts';
+import { type OpenSheet, openSheet } from '../run/open-sheet.ts';
 import { decodeSheet } from '../sheet/decode.ts';
 import { calcCells } from '../sheet/sheet.ts';
 import type { Place } from '../text/problem.ts';
@@ -17,8 +18,12 @@ export interface LoadedSheet {
   readonly path: string;
   /** The file as it was read, for finding out whether it has been changed since. */
   readonly bytes: Uint8Array;
+  /** The sheet as it was run, for running it again with other values. */
+  readonly open: OpenSheet;
   readonly evaluation: SheetEvaluation;
   readonly diagnostics: readonly Diagnostic[];
+  /** Makes a problem of it ready for printing. */
+  readonly diagnosticOf: (found: LocatedProblem) => Diagnostic;
   /** Whether the sheet has errors. */
   readonly failed: boolean;
 }
@@ -33,10 +38,12 @@ export function loadSheet(path: string): LoadedSheet {
   const text = decodeSheet(bytes);
   if (typeof text !== 'string') throw new NotASheet(`${path}: ${text.refused}`);
   const files = workspaceFiles(path);
-  const evaluation = evaluateSheet(text, files);
+  const open = openSheet(text, files);
+  const evaluation = evaluationOf(open);
   const sources = sourcesOf(path, text, files);
-  const diagnostics = inOrder(evaluation.problems.map((found) => diagnostic(found, evaluation, sources)));
-  return { path, bytes, evaluation, diagnostics, failed: diagnostics.some((d) => d.severity === 'error') };
+  const diagnosticOf = (found: LocatedProblem) => diagnostic(found, evaluation, sources);
+  const diagnostics = inOrder(evaluation.problems.map(diagnosticOf));
+  return { path, bytes, open, evaluation, diagnostics, diagnosticOf, failed: diagnostics.some((d) => d.severity === 'error') };
 }
 
 /** Prints diagnostics, each with a blank line behind it. */

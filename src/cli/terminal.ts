@@ -1,4 +1,6 @@
 // The two streams of the program, and their colours.
+import { Readable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
 import { WriteStream } from 'node:tty';
 
 export type Style = 'bold' | 'dim' | 'red' | 'green' | 'yellow' | 'blue';
@@ -12,6 +14,9 @@ export interface Stream {
   readonly line: (text?: string) => void;
   /** Writes as it stands. */
   readonly write: (text: string) => void;
+  /** Writes piece by piece, no faster than they are taken; ends quietly where nobody takes them any more. */
+  readonly writeAll: (pieces: AsyncIterable<string>) => Promise<void>;
+  readonly isTerminal: boolean;
   /** Columns to fill at most. */
   readonly width: number;
 }
@@ -43,8 +48,14 @@ function stream(target: NodeJS.WriteStream): Stream {
     paint: isTerminal && target.hasColors() ? coloured : plain,
     line: (text = '') => write(`${text}\n`),
     write,
+    writeAll: (pieces) => pipeline(Readable.from(pieces), target, { end: false }).catch(unlessClosed),
+    isTerminal,
     width: isTerminal ? Math.max(40, target.columns) : 120,
   };
+}
+
+function unlessClosed(error: NodeJS.ErrnoException): void {
+  if (error.code !== 'EPIPE') throw error;
 }
 
 /** The terminal of this process. */

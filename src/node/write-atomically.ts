@@ -1,7 +1,7 @@
 // Writes a file whole or not at all: a temporary file in the same folder, flushed to disk, takes the old one's place.
 import { randomBytes } from 'node:crypto';
 import { constants, type Stats } from 'node:fs';
-import { access, type FileHandle, lstat, open, readFile, realpath, rename, rm, stat } from 'node:fs/promises';
+import { access, type FileHandle, lstat, open, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 
 export type WriteOutcome =
@@ -12,14 +12,14 @@ export type WriteOutcome =
   | { readonly kind: 'refused'; readonly path: string; readonly because: string };
 
 /**
- * Writes `content` to `path`, through a symbolic link to its target, and keeps the file's mode and owner.
+ * Writes `content` (in pieces where it is long) to `path`, through a symbolic link to its target, and keeps the file's mode and owner.
  * With `expected`, the bytes that the new content was made from, it refuses where the file holds anything else by now.
  * Refuses a read-only file, a link that leads nowhere and whatever is no regular file. Failures of the disk itself throw;
  * the old file is then as it was, and no temporary file stays behind.
  */
 export async function writeAtomically(
   path: string,
-  content: string | Uint8Array,
+  content: string | Uint8Array | AsyncIterable<string>,
   expected: Uint8Array | null = null,
 ): Promise<WriteOutcome> {
   const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
@@ -28,7 +28,7 @@ export async function writeAtomically(
   const before = await stat(target).catch(orNull);
   const obstacle = before ? await obstacleTo(target, before) : expected ? 'it has been removed since it was read' : null;
   if (obstacle !== null) return { kind: 'refused', path, because: obstacle };
-  if (before && same(await readFile(target), bytes)) return { kind: 'unchanged', path };
+  if (before && bytes instanceof Uint8Array && same(await readFile(target), bytes)) return { kind: 'unchanged', path };
 
   const temporary = join(dirname(target), `.${basename(target).slice(0, 200)}.${randomBytes(6).toString('hex')}.tmp`);
   let inPlace = false;
@@ -64,10 +64,10 @@ async function obstacleTo(target: string, now: Stats): Promise<string | null> {
   return writable && (now.mode & 0o222) !== 0 ? null : 'it is read-only';
 }
 
-async function writeFlushed(path: string, bytes: Uint8Array, like: Stats | null): Promise<void> {
+async function writeFlushed(path: string, content: Uint8Array | AsyncIterable<string>, like: Stats | null): Promise<void> {
   const file = await open(path, 'wx', like ? 0o600 : 0o666);
   try {
-    await file.writeFile(bytes);
+    await writeFile(file, content);
     if (like) await keepOwnerAndMode(file, like);
     await file.sync();
   } finally {

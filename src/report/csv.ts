@@ -72,6 +72,10 @@ function single(figure: Figure): number | null {
 export function field(value: Field): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(value);
-  const guarded = /^[=+\-@\t\r\n]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
+  return quoted(/^[=+\-@\t\r\n]/.test(value) ? `'${value}` : value);
+}
+
+/** A text as one field, in quotes where it needs them. */
+export function quoted(text: string): string {
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -24,7 +24,7 @@ export function readCsvTable(text: string, caption: TableCaption): CsvTable {
   const records = text.length > MAX_CSV_CHARACTERS ? tooLong(caption, problems) : readRecords(text, problems);
   const [head, ...rows] = records ?? [];
   if (records && !head) problems.push(tableProblem('csv-empty', span(0, 0), {}));
-  const separator = head && otherSeparator(head);
+  const separator = head && otherSeparator(head.texts);
   if (separator) problems.push(tableProblem('csv-separator', head.at, { separator }));
   if (!head || separator) {
     const { name, nameAt, source, path, at } = caption;
@@ -150,8 +150,8 @@ function fieldEnd(text: string, start: number, limit: number): number {
 }
 
 /** What separates the fields where it is plainly no comma: the head is one field with several such signs in it. */
-function otherSeparator(head: RawRow): string | null {
-  if (head.texts.length !== 1) return null;
-  if (head.texts[0]!.includes(';')) return 'semicolons';
-  return head.texts[0]!.includes('\t') ? 'tabs' : null;
+export function otherSeparator(heads: readonly string[]): string | null {
+  if (heads.length !== 1) return null;
+  if (heads[0]!.includes(';')) return 'semicolons';
+  return heads[0]!.includes('\t') ? 'tabs' : null;
 }

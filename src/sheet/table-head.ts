@@ -50,3 +50,8 @@ function unitsMeant(written: string): readonly string[] {
   const joined = apart && parseUnit(`${apart[1]}·${apart[2]}`);
   return joined ? [joined.text] : suggestUnits(written);
 }
+
+/** A head as `readHead` reads it: `I_n / A`, `alpha / (1/K)`, `n / 1`. */
+export function writeHead(name: string, unit: string): string {
+  return `${name} / ${unit === '' ? '1' : unit.includes('/') ? `(${unit})` : unit}`;
+}

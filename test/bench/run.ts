@@ -1,11 +1,13 @@
 // The bench: every figure as a ratio within this one run, printed as a table.
 import { cpus } from 'node:os';
+import { batchBench } from './batch.ts';
+import { columnBench } from './columns.ts';
 import { formulaBench } from './formula.ts';
 import { reviewBench } from './review.ts';
 import type { BenchRow } from './row.ts';
 import { sheetBench } from './sheets.ts';
 
-const rows: BenchRow[] = [...formulaBench(), ...sheetBench(), ...reviewBench()];
+const rows: BenchRow[] = [...formulaBench(), ...sheetBench(), ...reviewBench(), ...columnBench(), ...(await batchBench())];
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}\n`);
 console.log('| what | aim | found | |');
 console.log('| --- | --- | --- | --- |');

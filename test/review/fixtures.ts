@@ -34,6 +34,10 @@ export function told(compared: ComparedSheet, colour = false): string {
     paint: colour ? coloured : plain,
     line: (text = '') => void lines.push(text),
     write: (text) => void lines.push(text),
+    writeAll: async (pieces) => {
+      for await (const piece of pieces) lines.push(piece);
+    },
+    isTerminal: false,
     width: 100,
   };
   printComparisons({ old: 'old', new: 'new', sheets: [compared] }, stream);

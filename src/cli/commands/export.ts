@@ -1,6 +1,5 @@
 // `ampwright export SHEET --to html|csv|json`: the calc sheet for an audit, or its results for another program.
 
-import { realpathSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { Option } from 'commander';
 import { writeAtomically } from '../../node/write-atomically.ts';
@@ -9,6 +8,7 @@ import { evaluationJson } from '../../report/json.ts';
 import { auditPage } from '../../report/page.ts';
 import type { Declare } from '../command.ts';
 import { type LoadedSheet, loadSheet, report } from '../load.ts';
+import { isSameFile } from '../same-file.ts';
 import { VERSION } from '../version.ts';
 
 /** What a sheet can be exported to. */
@@ -38,7 +38,7 @@ export const exportSheet: Declare = (program, { terminal: { out, err }, end }) =
       end(sheet.failed ? 2 : 0);
       const text = FORMATS[options.to]!(sheet);
       if (options.out === '-') return out.write(text);
-      const refusal = isSame(path, options.out) ? 'it is the sheet itself' : await write(options.out, text);
+      const refusal = isSameFile(path, options.out) ? 'it is the sheet itself' : await write(options.out, text);
       if (refusal === null) return out.line(`exported ${resolve(options.out)}`);
       err.line(`${err.paint('red', 'error:')} ${options.out} was not written: ${refusal}`);
       end(2);
@@ -48,12 +48,4 @@ export const exportSheet: Declare = (program, { terminal: { out, err }, end }) =
 async function write(path: string, text: string): Promise<string | null> {
   const outcome = await writeAtomically(path, text);
   return outcome.kind === 'refused' ? outcome.because : null;
-}
-
-function isSame(sheet: string, out: string): boolean {
-  try {
-    return realpathSync(sheet) === realpathSync(out);
-  } catch {
-    return false;
-  }
 }

@@ -1,6 +1,7 @@
 // Register of tables: what each is and where it comes from, then each in full with the columns that the sheet computes.
 import type { ColumnResult, Shown } from '../../run/result.ts';
 import type { ColumnType, Table } from '../../sheet/table.ts';
+import { writeHead } from '../../sheet/table-head.ts';
 import { type Child, type ElementNode, element } from '../../view/node.ts';
 import { type Register, type RegisterInput, table } from './register.ts';
 
@@ -44,7 +45,7 @@ function extendedTable(t: Table, { result }: RegisterInput): readonly ElementNod
 }
 
 function headOf(name: string, unit: string | null): string {
-  return unit === null ? name : `${name} / ${unit.includes('/') ? `(${unit})` : unit}`;
+  return unit === null ? name : writeHead(name, unit);
 }
 
 function unitOf(type: ColumnType): string | null {
