@@ -1,7 +1,7 @@
-// How a block stands, in one sentence: for the line below its cell.
+// How a block stands, and the whole sheet, in one sentence: for the line below a cell, and for the status bar.
 import { resultOf } from '../run/evaluate.ts';
 import type { OpenSheet } from '../run/open-sheet.ts';
-import type { CellResult, Status } from '../run/result.ts';
+import type { CellResult, SheetResult, Status } from '../run/result.ts';
 
 /** `level` is the worst of it. */
 export interface BlockStatus {
@@ -16,7 +16,12 @@ export function blockStatus(open: OpenSheet, number: number): BlockStatus | null
   return cell ? statusOf(cell) : null;
 }
 
-function statusOf(cell: CellResult): BlockStatus | null {
+/** The same for all blocks together. */
+export function sheetStatus({ cells }: SheetResult): BlockStatus | null {
+  return statusOf({ statements: cells.flatMap((cell) => cell.statements), problems: cells.flatMap((cell) => cell.problems) });
+}
+
+function statusOf(cell: Pick<CellResult, 'statements' | 'problems'>): BlockStatus | null {
   const requirements = cell.statements.filter((statement) => statement.kind === 'requirement');
   const count = (status: Status) => requirements.filter((requirement) => requirement.status === status).length;
   const withoutSource = cell.problems.filter(({ code }) => code === 'no-source' || code === 'source-required');

@@ -1,7 +1,15 @@
 // What the extension brings to the editor, as a list.
 import type * as vscode from 'vscode';
+import { definitions } from './features/definition.ts';
 import { diagnostics } from './features/diagnostics.ts';
+import { formatting } from './features/formatting.ts';
+import { hovers } from './features/hover.ts';
+import { outline } from './features/outline.ts';
 import { proseValues } from './features/prose-values.ts';
+import { quickFixes } from './features/quick-fixes.ts';
+import { renames } from './features/rename.ts';
+import { signatures } from './features/signature-help.ts';
+import { statusBar } from './features/status-bar.ts';
 import { liveKernel } from './live-kernel.ts';
 import { serializer } from './serializer.ts';
 import { openSessions } from './sessions.ts';
@@ -15,5 +23,13 @@ export function activate(context: vscode.ExtensionContext): void {
     liveKernel(sessions, context.extension.id),
     diagnostics(sessions),
     proseValues(sessions),
+    hovers(sessions),
+    definitions(sessions),
+    renames(sessions),
+    signatures(sessions),
+    outline(sessions),
+    formatting(),
+    quickFixes(sessions),
+    statusBar(sessions),
   );
 }
