@@ -1,5 +1,6 @@
 // What the extension brings to the editor, as a list.
 import type * as vscode from 'vscode';
+import { completion } from './features/completion.ts';
 import { definitions } from './features/definition.ts';
 import { diagnostics } from './features/diagnostics.ts';
 import { formatting } from './features/formatting.ts';
@@ -23,6 +24,7 @@ export function activate(context: vscode.ExtensionContext): void {
     liveKernel(sessions, context.extension.id),
     diagnostics(sessions),
     proseValues(sessions),
+    completion(sessions),
     hovers(sessions),
     definitions(sessions),
     renames(sessions),

@@ -15,6 +15,11 @@ export function hovers(sessions: Sessions): vscode.Disposable {
   });
 }
 
+/** Several parts as one text. */
+export function shownParts(parts: readonly HoverPart[]): vscode.MarkdownString {
+  return new vscode.MarkdownString(parts.map((part) => shown(part).value).join('\n\n'));
+}
+
 /** Texts come from sheets: they are shown as text, never as Markdown of their own. */
 function shown(part: HoverPart): vscode.MarkdownString {
   const words = new vscode.MarkdownString();

@@ -35,6 +35,22 @@ describe('writing help', () => {
     assert.match(await said('sqrt'), /sqrt\(x\)/);
   });
 
+  it('offers names with their values, functions and units', async () => {
+    const notebook = await open();
+    const cell = block(notebook, 1);
+    const list = async (text: string, behind: number) =>
+      (await ask<vscode.CompletionList>('CompletionItemProvider', cell, at(cell, text, behind))).items.map(({ label }) =>
+        typeof label === 'string' ? label : `${label.label}: ${label.description}`,
+      );
+    const values = await list('U_n', 1);
+    assert.ok(
+      values.some((v) => v.startsWith('U_n') && v.includes('400 V')),
+      values.slice(0, 8).join(' | '),
+    );
+    assert.ok(values.some((v) => v.startsWith('fla_3ph')));
+    assert.ok((await list('kVA', 1)).some((v) => v.startsWith('kW')));
+  });
+
   it('goes to a definition in another cell, and finds all uses', async () => {
     const notebook = await open();
     const [found] = await ask<vscode.Location[]>('DefinitionProvider', block(notebook, 1), at(block(notebook, 1), 'I_n', 1));
