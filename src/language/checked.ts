@@ -244,7 +244,7 @@ export interface Instance {
   /** Its `with` definitions, each evaluated when first used. */
   readonly locals: readonly { readonly index: number; readonly value: Checked }[];
   readonly body: Checked;
-  readonly needs: readonly { readonly condition: Checked; readonly text: string; readonly message: string | null }[];
+  readonly needs: readonly Need[];
   /** Size of the frame that a call needs. */
   readonly frameSize: number;
   /** 1 + the greatest depth of what it calls. */
@@ -253,6 +253,16 @@ export interface Instance {
   readonly reads: readonly Item[];
   /** Compiled when first called. */
   compiled: ((frame: import('./compiler/frame.ts').Frame) => unknown) | null;
+}
+
+/** What the arguments of a function must satisfy: a condition of `needs`, or a part of one that `and` joins. */
+export interface Need {
+  readonly condition: Checked;
+  /** The whole condition as written. */
+  readonly text: string;
+  readonly message: string | null;
+  /** The parameter (from 0) that the condition is about; null where it reads several names. */
+  readonly parameter: number | null;
 }
 
 /** Why a function's body has no value for certain argument types. */

@@ -27,6 +27,16 @@ export class AbsentCell extends Fault {
   }
 }
 
+/** An argument of a call that a function refuses (N7). `parameter` (from 0) is the one that the condition is about; null for several. */
+export class RefusedArgument extends Fault {
+  constructor(
+    problem: Problem,
+    readonly parameter: number | null,
+  ) {
+    super('error', problem);
+  }
+}
+
 /** Throws the fault of a problem. */
 export function raise(problem: Problem): never {
   throw new Fault('error', problem);

@@ -55,6 +55,11 @@ export function walk(expression: Expression, visit: (node: Expression) => void):
   for (const child of children(expression)) walk(child, visit);
 }
 
+/** The parts of a condition that `and` joins. */
+export function topParts(condition: Expression): readonly Expression[] {
+  return condition.kind === 'and' ? condition.operands : [condition];
+}
+
 /** The outermost expressions of a statement, in the order in which they stand in the tree: its own first, then those of its clauses. */
 export function expressionsOf(statement: Statement): readonly Expression[] {
   const { locals, needs } = statement.clauses;

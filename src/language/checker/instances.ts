@@ -8,6 +8,7 @@ import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import type { Item } from '../program.ts';
 import { type Type, typeKey } from '../type.ts';
+import { topParts, walk } from '../walk.ts';
 import { type Binding, type Context, checkExpression, contextFor, takeLocal, within } from './context.ts';
 import { declare, displayOfMark } from './declared.ts';
 import { withLocals } from './locals.ts';
@@ -101,11 +102,14 @@ export function checkBody(
   const { body, needs, locals } = within(inner, { kind: 'names', names }, () => {
     const { result, locals } = withLocals(inner, clauseLocals, definition.body, false, () => ({
       body: declare(inner, checkExpression(inner, definition.body), definition.result),
-      needs: clauseNeeds.map((need) => ({
-        condition: checkCondition(inner, need.condition, '`needs`'),
-        text: print(need.condition),
-        message: need.because?.value ?? null,
-      })),
+      needs: clauseNeeds.flatMap(({ condition, because }) =>
+        topParts(condition).map((part) => ({
+          condition: checkCondition(inner, part, '`needs`'),
+          text: print(condition),
+          message: because?.value ?? null,
+          parameter: onlyParameter(part, definition),
+        })),
+      ),
     }));
     return { ...result, locals };
   });
@@ -122,6 +126,15 @@ export function checkBody(
     compiled: null,
   };
   return { instance, inner };
+}
+
+/** The place of the parameter that a condition reads, if it reads no other name. */
+function onlyParameter(condition: ast.Expression, { parameters }: ast.FunctionDefinition): number | null {
+  const names = new Set<string>();
+  walk(condition, (node) => node.kind === 'name' && names.add(node.name));
+  const [name] = names;
+  const place = names.size === 1 ? parameters.findIndex((p) => p.name.name === name) : -1;
+  return place < 0 ? null : place;
 }
 
 function hasAny(mark: ast.TypeMark | null): boolean {

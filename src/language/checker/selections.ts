@@ -6,6 +6,7 @@ import { print } from '../print.ts';
 import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import type { TableModel } from '../program.ts';
+import { topParts } from '../walk.ts';
 import { type Context, failed, takeLocal, unknown, within } from './context.ts';
 import { describe } from './describe.ts';
 import { checkCondition } from './logic.ts';
@@ -78,10 +79,6 @@ export function rowCondition(c: Context, table: TableModel, row: number, conditi
     topParts(condition).map((part) => ({ condition: checkCondition(c, part, '`where`'), text: print(part) })),
   );
   return parts.some((p) => p.condition.type.is === 'unknown') ? null : { row, parts };
-}
-
-function topParts(node: ast.Expression): readonly ast.Expression[] {
-  return node.kind === 'and' ? node.operands : [node];
 }
 
 /** A column's cell in the row at a place of the frame. */

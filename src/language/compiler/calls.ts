@@ -1,7 +1,7 @@
 // Calls: of the mathematics, and of functions of sheets with their `needs` (N7), mapped over lists where arguments are.
 import { insideSentence, type Problem } from '../../text/problem.ts';
 import type { CheckedBuiltin, CheckedCall, Instance } from '../checked.ts';
-import { Fault, raise } from '../fault.ts';
+import { Fault, RefusedArgument, raise } from '../fault.ts';
 import type { CallSite } from '../functions/builtin.ts';
 import { isWhole } from '../functions/extremes.ts';
 import { valueProblem } from '../problems/values.ts';
@@ -66,7 +66,7 @@ export function compileCall(k: Compiler, node: CheckedCall, compiler: () => Comp
       for (let i = before; i < notes.length; i++) notes[i] = noteAtCall(notes[i]!, instance, at);
       return value;
     } catch (fault) {
-      return atCall(fault, instance, at, frame);
+      return atCall(fault, node, frame);
     }
   };
   if (node.mapped.some(Boolean)) return broadcast(args, node.mapped, at, call);
@@ -86,9 +86,9 @@ function compileInstance(instance: Instance, k: Compiler): Evaluate {
   return (f) => {
     for (const need of needs) {
       if (!withoutNotes(need.holds, f))
-        throw new Fault(
-          'error',
+        throw new RefusedArgument(
           valueProblem('needs-failed', instance.body.at, { name: instance.name, message: need.message ?? `needs ${need.text}` }),
+          need.parameter,
         );
     }
     return body(f);
@@ -112,15 +112,20 @@ function noteAtCall(note: Problem, instance: Instance, at: CheckedCall['at']): P
 }
 
 /** What goes wrong in a body is reported at the call, with the place in the body beside it. */
-function atCall(fault: unknown, instance: Instance, at: CheckedCall['at'], frame: Frame): never {
+function atCall(fault: unknown, { instance, at, args }: CheckedCall, frame: Frame): never {
   if (!(fault instanceof Fault)) throw fault;
+  if (fault instanceof RefusedArgument) return atArgument(fault, args, at);
   if (fault.reason === 'absent') return raise(valueProblem('inside-call', at, { name: instance.name, message: 'an empty cell' }));
   const { problem } = fault;
   if (problem === null) throw fault;
-  if (problem.code === 'needs-failed' || problem.code === 'inside-call') {
-    throw new Fault('error', { ...problem, at });
-  }
+  if (problem.code === 'needs-failed' || problem.code === 'inside-call') throw new Fault('error', { ...problem, at });
   const sameText = instance.item.module === frame.run.item.module;
   const places = sameText ? [{ at: problem.at, label: `in \`${instance.name}\``, cell: instance.item.cell }] : [];
   return raise(valueProblem('inside-call', at, { name: instance.name, message: problem.message }, places));
+}
+
+/** What a function refuses is reported on the argument, where its condition is about one; in a function, on the argument that it was given. */
+function atArgument({ problem, parameter }: RefusedArgument, args: CheckedCall['args'], at: CheckedCall['at']): never {
+  const argument = parameter === null ? undefined : args[parameter];
+  throw new RefusedArgument({ ...problem!, at: argument?.at ?? at }, argument?.kind === 'local' ? argument.index : null);
 }
