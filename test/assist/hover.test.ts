@@ -69,8 +69,8 @@ full-load current of a direct-current motor from its rated shaft power
 formula: P / (U * eta)
 from: handbook "definition of efficiency: shaft power over electrical power"
 needs: P > 0, because the rated shaft power is above zero
-needs: U > 0, because the rated voltage is above zero
-needs: 0 < eta <= 1, because an efficiency is at most 100 %: for 85 percent write 85 % or 0.85
+needs: U > 0, because the rated voltage is above zero: take it from the plate
+needs: 0 < eta <= 1, because an efficiency is above 0 and at most 100 %: for 85 percent write 85 % or 0.85
 example: fla_dc(5.5 kW, 440 V, 85 %)
 library: motors`,
     );

@@ -72,7 +72,7 @@ describe('motors', () => {
 
   const refusals: readonly (readonly [code: string, message: RegExp])[] = [
     ['fla_3ph(18.5 kW, 400 V, 92, 0.84)', /for 92 percent write 92 %/],
-    ['fla_3ph(18.5 kW, 400 V, 92 %, 1.2)', /power factor is at most 1/],
+    ['fla_3ph(18.5 kW, 400 V, 92 %, 1.2)', /power factor is above 0 and at most 1/],
     ['fla_3ph(18.5 kW, 0 V, 92 %, 0.84)', /above zero/],
     ['synchronous_speed(50 Hz, 3)', /poles come in pairs/],
     ['synchronous_speed(50 Hz, 1)', /not of pole pairs/],
