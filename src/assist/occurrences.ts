@@ -47,7 +47,8 @@ function ownNames(n: Names, item: Item): readonly Occurrence[] {
     case 'column': {
       const table = tableNamed(n, statement.table.name);
       const { name, at } = statement.column;
-      return [...uses([statement.table]), defines(at, table && { kind: 'column', name, table })];
+      const by = statement.reading ? [statement.reading.instrument] : [];
+      return [...uses([statement.table, ...by]), defines(at, table && { kind: 'column', name, table })];
     }
     case 'requirement':
       return uses([...(statement.forEach ? [statement.forEach.table] : []), ...statement.throughout.map((range) => range.variable)]);

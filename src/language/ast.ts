@@ -300,13 +300,19 @@ interface StatementBase {
   readonly broken: boolean;
 }
 
+/** `by DMM_7 on 2026-10-02`: the instrument of a reading, and the day. */
+export interface TakenBy {
+  readonly at: Span;
+  readonly instrument: Identifier;
+  readonly on: DateLiteral | null;
+}
+
 export interface Entry extends StatementBase {
   readonly kind: 'entry';
   readonly name: Identifier;
   readonly type: TypeMark | null;
   readonly value: Expression;
-  /** `by DMM_7 on 2026-10-02`. */
-  readonly reading: { readonly at: Span; readonly instrument: Identifier; readonly on: DateLiteral | null } | null;
+  readonly reading: TakenBy | null;
 }
 
 export interface ComputedColumn extends StatementBase {
@@ -315,6 +321,8 @@ export interface ComputedColumn extends StatementBase {
   readonly column: Identifier;
   readonly type: TypeMark | null;
   readonly value: Expression;
+  /** The instrument that every row was read with. */
+  readonly reading: TakenBy | null;
 }
 
 export interface Parameter {

@@ -32,12 +32,15 @@ export interface CheckedInput extends Base {
   readonly input: Input;
 }
 
-/** A reading by an instrument: value · (1 + gain) + offset; the gain is the instrument's, the offset its own (U12). */
+/** A reading by an instrument: value · (1 + gain) + offset; the gain is the instrument's, the offset the reading's own (U12). */
 export interface CheckedReading extends Base {
   readonly kind: 'reading';
   readonly of: Checked;
   readonly gain: Input | null;
-  readonly offset: Input | null;
+  /** One, or one a row of a column; none where the instrument states no absolute part. */
+  readonly offsets: readonly Input[];
+  /** Place of the row's number in the frame; null where it is no column's. */
+  readonly row: number | null;
 }
 
 /** `readings xs` of a computed list (U11): an input whose value and uncertainty come at evaluation. */

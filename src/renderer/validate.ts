@@ -80,6 +80,7 @@ const column = z.object({
   column: text,
   symbol: node,
   formula,
+  reading: words,
   values: list(z.nullable(shown)),
 });
 const definition = z.object({

@@ -140,6 +140,8 @@ export interface ColumnRow extends RowBase {
   readonly column: string;
   readonly symbol: ViewNode;
   readonly formula: FormulaView;
+  /** `read with DMM_7 on 2026-10-02`. */
+  readonly reading: string | null;
   /** One a row of the table; null where it has no value. */
   readonly values: readonly (ValueView | null)[];
 }

@@ -122,11 +122,12 @@ describe('the audit sheet', () => {
       const table = 'Table range — Contactors from datasheet "invented"\n\n| type | I / A |\n| --- | --: |\n| K4 | 30 |';
       const html = pageOf(
         sheet(
-          'instrument DMM_7 ± 2 % serial "B41" due 2027-03-01\nU_a = 3 V by DMM_7 on 2026-10-02\naction "Renew" by "maintenance" due 2026-12-15',
+          'instrument DMM_7 ± 2 % serial "B41" due 2027-03-01\nU_a = 3 V by DMM_7 on 2026-10-02\nrange.I_m: A = I by DMM_7 on 2026-10-02\naction "Renew" by "maintenance" due 2026-12-15',
           { prose: table },
         ),
       );
-      assert.match(register(html, 'instruments'), /B41 due 2027-03-01 U_a/);
+      assert.match(register(html, 'instruments'), /B41 due 2027-03-01 U_a, range\.I_m/);
+      assert.match(text(html), /read with DMM_7 on 2026-10-02/);
       assert.match(register(html, 'actions'), /Renew maintenance 2026-12-15/);
       assert.match(register(html, 'tables'), /range Contactors 1 rows, 2 columns datasheet: invented/);
       assert.match(register(html, 'inputs'), /Measurement .*3\.000 V/);

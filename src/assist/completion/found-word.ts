@@ -27,6 +27,7 @@ function inHead(statement: ast.Statement, word: string): Place | null {
     case 'entry':
       return is(statement.reading?.instrument) ? { kind: 'instrument' } : null;
     case 'column':
+      if (is(statement.reading?.instrument)) return { kind: 'instrument' };
       return is(statement.column) ? { kind: 'fresh' } : null;
     case 'requirement':
       if (is(statement.forEach?.table)) return { kind: 'table' };

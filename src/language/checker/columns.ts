@@ -8,6 +8,7 @@ import { type Context, checkExpression, takeLocal, unknown, within } from './con
 import { declare } from './declared.ts';
 import { describeChecked } from './describe.ts';
 import { finish, hopeless } from './finish.ts';
+import { byInstrument } from './instruments.ts';
 import { enclose, withLocals } from './locals.ts';
 import { tableOf } from './selections.ts';
 
@@ -22,7 +23,8 @@ export function checkColumn(c: Context, node: ast.ComputedColumn): CheckedStatem
   const { result, locals } = within(c, { kind: 'row', table, index: row }, () =>
     withLocals(c, node.clauses.locals, node.value, true, () => declare(c, checkExpression(c, node.value), node.type)),
   );
-  let value = enclose(result, locals);
+  const read = node.reading === null ? result : byInstrument(c, result, node.reading, { index: row, count: table.rowCount });
+  let value = enclose(read, locals);
   if (value.type.is === 'list' || value.type.is === 'table') {
     c.problems.push(typeProblem('entry-type', node.value.at, { found: `${describeChecked(value)}; a cell of a column holds one value` }));
     value = unknown(value.at);

@@ -10,10 +10,11 @@ import { expressionsOf, walk } from '../walk.ts';
 import { checkColumn } from './columns.ts';
 import { type Context, contextFor, type World } from './context.ts';
 import { checkCurve, checkTabulation } from './curves.ts';
-import { checkEntry, checkInstrument } from './entries.ts';
+import { checkEntry } from './entries.ts';
 import { dispatch } from './expression.ts';
 import { finish, hopeless } from './finish.ts';
 import { checkFunction } from './function-definitions.ts';
+import { checkInstrument } from './instruments.ts';
 import { checkRequirement } from './requirements.ts';
 
 /** Checks one item; `missing` lists items whose signature it needs first: then the result is to be thrown away. */

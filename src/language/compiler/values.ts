@@ -33,13 +33,15 @@ export function compileInput(node: checked.CheckedInput): Evaluate {
 
 export function compileReading(k: Compiler, node: checked.CheckedReading): Evaluate {
   const of = k.compile(node.of);
-  return (f) => readBy(node, of(f) as Uncertain);
+  const { row } = node;
+  return row === null ? (f) => readBy(node, of(f) as Uncertain) : (f) => readBy(node, of(f) as Uncertain, f.locals[row] as number);
 }
 
-/** A reading by an instrument: value · (1 + gain) + offset (U12). */
-export function readBy({ gain, offset }: checked.CheckedReading, value: Uncertain): Uncertain {
+/** A reading by an instrument: value · (1 + gain) + offset, of a column the row's own (U12). */
+export function readBy({ gain, offsets }: checked.CheckedReading, value: Uncertain, row = 0): Uncertain {
   const withGain = gain === null ? value : multiply(value, add(1, gain.current));
-  return offset === null ? withGain : add(withGain, offset.current);
+  const offset = offsets[row];
+  return offset === undefined ? withGain : add(withGain, offset.current);
 }
 
 /** `readings` of a computed list (U11): the mean as an exact value, the spread as a made input. */

@@ -1,5 +1,5 @@
 // Entries, computed columns and functions: `name: unit = expression`.
-import type { ComputedColumn, DateLiteral, Entry, FunctionDefinition, Identifier, Parameter } from '../ast.ts';
+import type { Clauses, ComputedColumn, DateLiteral, Entry, FunctionDefinition, Identifier, Parameter, TakenBy } from '../ast.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import { clauses, once } from './clauses.ts';
 import { type Cursor, isMark, peek, previous, report, skipInBracket, spanFrom, takeContextual, takeMark, textOf, whole } from './cursor.ts';
@@ -14,7 +14,13 @@ export function entry(c: Cursor): Entry {
   equals(c, name);
   const value = expression(c);
   onlyInputs(c, value);
-  let reading: Entry['reading'] = null;
+  const { found, reading } = clausesAndReading(c, 'an entry');
+  return { kind: 'entry', at: whole(c), name, type, value, reading, clauses: found, broken: c.failed };
+}
+
+/** Clauses among which `by DMM_7 on 2026-10-02` may stand. */
+function clausesAndReading(c: Cursor, statement: string): { readonly found: Clauses; readonly reading: TakenBy | null } {
+  let reading: TakenBy | null = null;
   const by = (): void => {
     const first = c.at++;
     const instrument = nameHere(c, 'The name of an instrument');
@@ -22,8 +28,8 @@ export function entry(c: Cursor): Entry {
     once(c, '`by`', c.tokens[first]!.at, reading?.at ?? null);
     reading ??= { at: spanFrom(c, first), instrument, on };
   };
-  const found = clauses(c, { statement: 'an entry', own: { by } });
-  return { kind: 'entry', at: whole(c), name, type, value, reading, clauses: found, broken: c.failed };
+  const found = clauses(c, { statement, own: { by } });
+  return { found, reading };
 }
 
 export function column(c: Cursor): ComputedColumn {
@@ -34,8 +40,8 @@ export function column(c: Cursor): ComputedColumn {
   equals(c, name);
   const value = expression(c);
   noInputs(c);
-  const found = clauses(c, { statement: 'a computed column' });
-  return { kind: 'column', at: whole(c), table, column: name, type, value, clauses: found, broken: c.failed };
+  const { found, reading } = clausesAndReading(c, 'a computed column');
+  return { kind: 'column', at: whole(c), table, column: name, type, value, reading, clauses: found, broken: c.failed };
 }
 
 export function functionDefinition(c: Cursor): FunctionDefinition {

@@ -37,10 +37,10 @@ export const instruments: Register = {
   id: 'instruments',
   title: 'Instruments',
   make: ({ view }) => {
-    const readings = inputsOf({ view }).filter((row) => row.reading !== null);
+    const readings = rowsOf(view).flatMap(({ row }) => ('reading' in row && row.reading !== null ? [row] : []));
     const lines = rowsOf(view).flatMap(({ row }) => {
       if (row.kind !== 'instrument') return [];
-      const taken = readings.filter((r) => r.reads.some((l) => l.target === row.name) || r.reading?.startsWith(`read with ${row.name}`));
+      const taken = readings.filter((r) => r.reads.some((l) => l.target === row.name));
       const dates: Child[] = [
         row.calibrated && element('div', {}, `calibrated ${row.calibrated}`),
         row.due && element('div', {}, `due ${row.due}`),
@@ -51,7 +51,7 @@ export const instruments: Register = {
           row.bounds ? [...row.bounds] : 'not given',
           row.serial ?? 'not given',
           dates,
-          taken.map((r) => r.name).join(', '),
+          taken.map((r) => (r.kind === 'column' ? `${r.table}.${r.column}` : r.name)).join(', '),
         ],
       ];
     });

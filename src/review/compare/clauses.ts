@@ -24,7 +24,7 @@ export function clauseChanges(old: Statement | undefined, now: Statement | undef
 /** Where a value comes from; of a reading, the instrument and the day, which are a measurement in themselves. */
 function originOf(statement: Statement): string | null {
   const { source } = statement.clauses;
-  const reading = statement.kind === 'entry' ? statement.reading : null;
+  const reading = statement.kind === 'entry' || statement.kind === 'column' ? statement.reading : null;
   if (reading === null) return source && sourceText(source);
   const by = `by ${reading.instrument.name}${reading.on === null ? '' : ` on ${dateText(reading.on.days)}`}`;
   return source === null ? `measurement ${by}` : `${sourceText(source)} ${by}`;

@@ -38,10 +38,7 @@ export function entryRow(row: EntryRow): ElementNode {
       ]),
       row.choice && choice(row.choice),
     ]),
-    cell('source', 'Source', [
-      ...sourceCell(row.source, row.because),
-      row.reading && element('div', { class: 'aw-reading' }, ...unbroken(row.reading)),
-    ]),
+    originCell(row),
   );
 }
 
@@ -108,6 +105,14 @@ export function columnRow(row: ColumnRow): ElementNode {
         links('Depends on', row.reads),
       ]),
     ]),
-    cell('source', 'Source', sourceCell(row.source, row.because)),
+    originCell(row),
   );
+}
+
+/** Source and reason, and what a reading was taken with. */
+function originCell({ source, because, reading }: EntryRow | ColumnRow): ElementNode {
+  return cell('source', 'Source', [
+    ...sourceCell(source, because),
+    reading && element('div', { class: 'aw-reading' }, ...unbroken(reading)),
+  ]);
 }

@@ -3,6 +3,7 @@ import type { ColumnResult } from '../../run/result.ts';
 import { formulaOf } from '../math/formula.ts';
 import type { ColumnRow } from '../model.ts';
 import { baseOf, columnSymbol, type RowContext } from './context.ts';
+import { readingText } from './entry.ts';
 import { valueView } from './value.ts';
 
 export function columnRow(of: ColumnResult, context: RowContext): ColumnRow {
@@ -14,6 +15,7 @@ export function columnRow(of: ColumnResult, context: RowContext): ColumnRow {
     column: of.column,
     symbol: columnSymbol(of.table, of.column),
     formula: formulaOf(value, clauses.locals, context.formula),
+    reading: readingText(of.statement.reading),
     values: of.values.map((v) => v && valueView(v)),
   };
 }

@@ -1,6 +1,6 @@
 // The row of an entry: an input, a computed value, a choice or a root.
 
-import type { Entry, Expression } from '../../language/ast.ts';
+import type { Expression, TakenBy } from '../../language/ast.ts';
 import type { BudgetLine, ChoiceReport, EntryResult } from '../../run/result.ts';
 import { dateText } from '../../text/date.ts';
 import { type FormulaContext, formulaOf } from '../math/formula.ts';
@@ -19,7 +19,7 @@ export function entryRow(of: EntryResult, context: RowContext): EntryRow {
     symbol: symbol(of.name),
     value: of.value && valueView(of.value),
     formula: formula(of, context.formula),
-    reading: reading(of.statement),
+    reading: readingText(of.statement.reading),
     usedBy: context.result.usedBy(of.name).map((name) => linkOf(name, context)),
     budget: budget(of, context),
     choice: of.choice && choice(of, of.choice, context),
@@ -43,7 +43,8 @@ function isRelative(parts: readonly { readonly unit: { readonly text: string } |
   return parts.length > 1 || parts.some((p) => p.unit?.text === '%' || p.unit?.text === 'ppm');
 }
 
-function reading({ reading: by }: Entry): string | null {
+/** `read with DMM_7 on 2026-10-02`. */
+export function readingText(by: TakenBy | null): string | null {
   if (by === null) return null;
   return `read with ${by.instrument.name}${by.on === null ? '' : ` on ${dateText(by.on.days)}`}`;
 }
