@@ -18,7 +18,10 @@ function shown(help: SignatureHelp | null): string {
 describe('signature help', () => {
   it('counts the arguments before the cursor', () => {
     check('x = fla_dc(|', 'fla_dc(P: kW, U: V, eta): A\n       ^^^^^ kW; the rated shaft power is above zero');
-    check('x = fla_dc(1 kW, |', 'fla_dc(P: kW, U: V, eta): A\n              ^^^^ V; the rated voltage is above zero: take it from the plate');
+    check(
+      'x = fla_dc(1 kW, |',
+      'fla_dc(P: kW, U: V, eta): A\n              ^^^^ V; the rated voltage is above zero: take it from the plate',
+    );
     check(
       'x = fla_dc(1 kW, 2 V, 9|0 %)',
       'fla_dc(P: kW, U: V, eta): A\n                    ^^^ a plain number; an efficiency is above 0 and at most 100 %: for 85 percent write 85 % or 0.85',
@@ -50,7 +53,10 @@ describe('signature help', () => {
   });
 
   it('goes on over lines', () => {
-    check('x = fla_dc(1 kW,\n  |2 V)', 'fla_dc(P: kW, U: V, eta): A\n              ^^^^ V; the rated voltage is above zero: take it from the plate');
+    check(
+      'x = fla_dc(1 kW,\n  |2 V)',
+      'fla_dc(P: kW, U: V, eta): A\n              ^^^^ V; the rated voltage is above zero: take it from the plate',
+    );
   });
 
   it('is silent outside of calls and for what is no function', () => {
