@@ -92,11 +92,21 @@ function placesOf(code: string, before: readonly Token[], word: Span, found: Pla
   }
   const unitGoesOn = last.kind === 'operator' && before.at(-2)?.kind === 'quantity' && before.at(-2)?.at.end === last.at.start;
   if (found?.kind === 'value' && unitGoesOn && last.at.end === word.start) return [{ kind: 'unit' }, found];
-  if (found) return [found];
+  if (found) return [isMisplaced(found, last) ? { kind: 'behind' } : found];
   if (last.kind === 'word' && last.word === 'from') return [{ kind: 'source' }];
   // The head of a function or of a computed column that is not finished.
   if (isMark(last, '.') || callAt(before)?.callee === before[0]) return [{ kind: 'fresh' }];
   return completes(last) ? [{ kind: 'behind' }] : [{ kind: 'value', scope: null }];
+}
+
+/** Names that stand before another one, since they are words there. */
+const LEADING: readonly string[] = ['each', 'instrument', 'mark', 'limit', 'step'];
+
+/** Where a word such as `of`, `over` or `from` is missing, the parser takes the next name for what would follow it. */
+function isMisplaced({ kind }: Place, last: Token): boolean {
+  if (kind !== 'table' && kind !== 'fresh' && kind !== 'value') return false;
+  if (last.kind === 'word' && last.word === 'for') return true;
+  return completes(last) && !(last.kind === 'name' && LEADING.includes(last.name));
 }
 
 /** Whether a token may be the last of a value, or of a clause. */

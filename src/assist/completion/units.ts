@@ -8,7 +8,7 @@ import { unitParts } from '../hover/unit.ts';
 import { type Offer, offer } from './item.ts';
 import type { Site } from './site.ts';
 import { unitsOfSheet } from './units-of-sheet.ts';
-import { wantedDimension } from './wanted.ts';
+import { wantedDimension, wantedUnit } from './wanted.ts';
 
 /** Compound units that are common in the trade. */
 const COMPOUND = [
@@ -36,19 +36,27 @@ export function unitOffers(site: Site): readonly Offer[] {
   if (!isType && !site.places.some(({ kind }) => kind === 'unit')) return [];
   // A unit that touches its number is read as well; what is offered is written as the formatter has it.
   const gap = !isType && /[0-9]/.test(site.code.charAt(site.replaceAt.start - 1)) ? ' ' : '';
-  const wanted = isType ? null : wantedDimension(site);
+  const wanted: Wanted = isType ? NOTHING : { unit: wantedUnit(site), dimension: wantedDimension(site) };
   const used = unitsOfSheet(site.n.open);
   const known = [...new Set([...used, ...spellings(), ...COMPOUND])];
   return [...(isType ? typeOffers(site) : []), ...known.flatMap((spelling) => unitOffer(spelling, gap, wanted, used))];
 }
 
-function unitOffer(spelling: string, gap: string, wanted: Dimension | null, used: ReadonlySet<string>): readonly Offer[] {
+interface Wanted {
+  readonly unit: Unit | null;
+  readonly dimension: Dimension | null;
+}
+
+const NOTHING: Wanted = { unit: null, dimension: null };
+
+function unitOffer(spelling: string, gap: string, wanted: Wanted, used: ReadonlySet<string>): readonly Offer[] {
   const unit = parseUnit(spelling);
   if (!unit) return [];
   const symbol = findSymbol(spelling);
   const documentation = symbol ? unitParts(symbol).slice(2) : fact('unit of', dimensionWords(unit));
-  const fits = wanted !== null && unit.dimension.si === wanted.si;
-  const rank = (fits ? 0 : 2) + (used.has(spelling) ? 0 : 1);
+  const fits = wanted.dimension !== null && unit.dimension.si === wanted.dimension.si;
+  const kind = wanted.unit === null || wanted.unit.power === unit.power ? 0 : 1.5;
+  const rank = unit.text === wanted.unit?.text ? -1 : (fits ? kind : 2) + (used.has(spelling) ? 0 : 1);
   return [offer('unit', spelling, { detail: symbol?.name ?? '', documentation, insert: gap + spelling, rank })];
 }
 

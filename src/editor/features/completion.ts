@@ -3,7 +3,7 @@ import * as vscode from 'vscode';
 import type { CompletionKind } from '../../assist/completion/item.ts';
 import { completions } from '../../assist/completion.ts';
 import type { Sessions } from '../sessions.ts';
-import { blockOf, CELLS, rangeOf } from '../spots.ts';
+import { blockOf, CELLS, rangeOf, spotOf } from '../spots.ts';
 import { shownParts } from './hover.ts';
 
 const KINDS: Readonly<Record<CompletionKind, vscode.CompletionItemKind>> = {
@@ -26,7 +26,7 @@ export function completion(sessions: Sessions): vscode.Disposable {
     async provideCompletionItems(document, position) {
       const block = await blockOf(sessions, document);
       if (!block) return null;
-      return completions(block.answer.open, block.number, document.offsetAt(position)).map((offered, i) => {
+      return completions(block.answer.open, spotOf(block, position)).map((offered, i) => {
         const item = new vscode.CompletionItem({ label: offered.label, description: offered.detail }, KINDS[offered.kind]);
         item.insertText = offered.snippet ? new vscode.SnippetString(offered.insert) : offered.insert;
         item.range = { inserting: rangeOf(document, offered.insertAt), replacing: rangeOf(document, offered.replaceAt) };
