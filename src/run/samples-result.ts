@@ -5,6 +5,7 @@ import { compilerOf } from '../language/compiler/compile.ts';
 import type { Evaluate, Run } from '../language/compiler/frame.ts';
 import { defineLets } from '../language/compiler/values.ts';
 import { Fault, raise } from '../language/fault.ts';
+import { print } from '../language/print.ts';
 import { valueProblem } from '../language/problems/values.ts';
 import type { Item } from '../language/program.ts';
 import { best, type Uncertain } from '../language/uncertainty/dual.ts';
@@ -85,7 +86,7 @@ export function curveResult(item: Item, statement: ast.Curve, base: () => Base):
     const points = (ys: readonly (Uncertain | null)[]) => ys.map((y, i) => ({ x: fromSI(xs[i]!, s.xUnit), y: number(y) }));
     return {
       x: { unit: s.xUnit, from: fromSI(s.from, s.xUnit), to: fromSI(s.to, s.xUnit), log: statement.log },
-      y: { unit: yUnit, title: first.label },
+      y: { unit: yUnit, title: quantitiesOf(statement) },
       traces: raw.map(({ label }, i) => ({ label, points: points(samples[i]!) })),
       marks: plan.marks.map((mark) => {
         const x = best(s.compile(mark.value)(frameOf(run)) as Uncertain);
@@ -107,6 +108,11 @@ export function curveResult(item: Item, statement: ast.Curve, base: () => Base):
     ...(made.value ?? empty),
     missing: made.value === null ? missingOf(item, made.fault) : null,
   };
+}
+
+/** What the other axis shows: the expressions of the traces, each once. A trace's label names the trace, not the quantity. */
+function quantitiesOf({ traces }: ast.Curve): string {
+  return [...new Set(traces.map((trace) => print(trace.value)))].join(', ');
 }
 
 function pointAt(s: Sampler, t: number, log: boolean): number {

@@ -175,6 +175,17 @@ describe('the audit sheet', () => {
     });
   });
 
+  it('names a file that the sheet links to, and does not lead there', () => {
+    const html = pageOf(sheet('x = 1', { prose: '# Trial\n\nSee [the list](motor-list.csv) and [the *plan*](plans/e-1.pdf).' }));
+    assert.match(html, /See the list \(motor-list\.csv\) and the <em>plan<\/em> \(plans\/e-1\.pdf\)\./);
+    assert.doesNotMatch(html, /href="[^"]*(csv|pdf)/);
+  });
+
+  it('heads the axis of a drawing with what is drawn, whatever its traces are called', () => {
+    const html = pageOf(sheet('f(x: m): V = 2 V/m * x\ncurve f(L): V "one", 2 * f(L): V "two" over L from 0 m to 9 m'));
+    assert.match(html.replace(/<[^>]+>/g, ''), /f\(L\), 2 \* f\(L\) \/ V/);
+  });
+
   it('keeps the levels of headings below its own, and their places', () => {
     const html = pageOf(sheet('x = 1', { prose: '# Trial\n\n## One\n\n### Two\n\n## One' }));
     assert.deepEqual(

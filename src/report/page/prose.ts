@@ -22,7 +22,7 @@ export function proseRenderer(places: Places, title: string | null): ProseRender
   let first = true;
   // The page's own heading is the first; where the sheet's first heading is the same, the levels below it fit as they are.
   let down = 1;
-  markdown.validateLink = isSafeLink;
+  markdown.validateLink = (url) => isSafeLink(url) || isFile(url);
   markdown.renderer.rules['image'] = (tokens, i) => `<span class="aw-picture">[picture: ${escapeText(tokens[i]!.content)}]</span>`;
   // A wide table scrolls by itself, by keyboard too.
   markdown.renderer.rules['table_open'] = () => '<div class="aw-scroll" tabindex="0" role="group" aria-label="Table">\n<table>\n';
@@ -36,6 +36,7 @@ export function proseRenderer(places: Places, title: string | null): ProseRender
     for (const [i, token] of tokens.entries()) {
       if (token.type === 'heading_open') token.attrSet('id', headingId(tokens[i + 1]!.content, ids));
       if (token.type === 'heading_open' || token.type === 'heading_close') token.tag = lowered(token.tag, down);
+      nameFiles(token.children ?? []);
       for (const child of token.children ?? []) leadToEntry(child, places);
     }
   });
@@ -45,6 +46,33 @@ export function proseRenderer(places: Places, title: string | null): ProseRender
 /** Whether a link may stand on the page: to the web, to a mail address, or to a place of the page. */
 export function isSafeLink(url: string): boolean {
   return /^(https?:\/\/|mailto:|#)/i.test(url.trim());
+}
+
+/** Whether a link names a file beside the sheet. */
+function isFile(url: string): boolean {
+  return /^[^\s:/\\#?][^\s:\\#?]*$/.test(url.trim());
+}
+
+/** The page stands alone: a link to a file becomes its text with the file's name behind it. */
+function nameFiles(tokens: readonly Token[]): void {
+  const files: (string | null)[] = [];
+  for (const token of tokens) {
+    if (token.type === 'link_open') {
+      const href = String(token.attrGet('href') ?? '');
+      files.push(isSafeLink(href) ? null : href);
+      if (!isSafeLink(href)) asText(token, '');
+    } else if (token.type === 'link_close') {
+      const file = files.pop();
+      if (file) asText(token, ` (${file})`);
+    }
+  }
+}
+
+function asText(token: Token, content: string): void {
+  token.type = 'text';
+  token.tag = '';
+  token.nesting = 0;
+  token.content = content;
 }
 
 function repeatsTitle(tokens: readonly Token[], title: string | null): boolean {
