@@ -38,21 +38,24 @@ function compileItem(item: Item): Evaluate {
   const at = plan.value.at;
   return (f) => {
     const cells = new Array<unknown>(table.rowCount);
-    for (let i = 0; i < cells.length; i++) {
-      f.locals[row] = i;
-      cells[i] = cellOrFault(cell, f, at);
-    }
+    for (let from = 0; from < cells.length; ) from = fill(cells, from, row, cell, f, at);
     return cells;
   };
 }
 
-/** One cell in error leaves the others (T9). */
-function cellOrFault(cell: Evaluate, f: Frame, at: Span): unknown {
+/** Evaluates cells from a row on, up to the end or to a cell in error, which leaves the others (T9). The row to go on with. */
+function fill(cells: unknown[], from: number, row: number, cell: Evaluate, f: Frame, at: Span): number {
+  let i = from;
   try {
-    return finite(cell(f), at);
+    for (; i < cells.length; i++) {
+      f.locals[row] = i;
+      cells[i] = finite(cell(f), at);
+    }
+    return i;
   } catch (fault) {
-    if (fault instanceof Fault) return fault;
-    throw fault;
+    if (!(fault instanceof Fault)) throw fault;
+    cells[i] = fault;
+    return i + 1;
   }
 }
 

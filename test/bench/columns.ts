@@ -11,7 +11,7 @@ export function columnBench(): BenchRow[] {
   const numbers = Array.from({ length: ROWS }, (_, i) => ({ P: 1 + (i % 90) / 2, U: 380 + (i % 40), eta: 0.9 + (i % 6) / 100, pf: 0.84 }));
   const table = numbers.map(({ P, U, eta, pf }) => `| ${P} | ${U} | ${eta} | ${pf} |`).join('\n');
   const code = 'motors.I: A = P_n / (sqrt(3) * U_n * eta * pf)';
-  const text = `Table motors — invented  from assumption "bench"\n\n| P_n / kW | U_n / V | eta | pf |\n| --: | --: | --: | --: |\n${table}\n\n\`\`\`ampwright\n${code}\n\`\`\`\n`;
+  const text = `Table motors — invented  from assumption "bench"\n\n| P_n / kW | U_n / V | eta / 1 | pf / 1 |\n| --: | --: | --: | --: |\n${table}\n\n\`\`\`ampwright\n${code}\n\`\`\`\n`;
   const item = openSheet(text, NO_FILES).cells[0]!.items[0]!;
   const plain = () => {
     const cells = new Array<number>(ROWS);
@@ -21,6 +21,8 @@ export function columnBench(): BenchRow[] {
     }
     return cells;
   };
+  const first = evaluateRaw(item, newRun(item, false)) as readonly number[];
+  if (plain().some((value, i) => Math.abs(first[i]! - value) > 1e-12 * value)) throw new Error('the column has other values');
   const t = compareTimes({ column: () => evaluateRaw(item, newRun(item, false)), plain }, 9, 60);
   const ratio = t['column']! / t['plain']!;
   return [

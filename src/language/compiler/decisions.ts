@@ -119,6 +119,7 @@ function yesNo(value: Evaluate): Decide {
 function comparison(k: Compiler, node: CheckedComparison, fresh: (frame: Frame, run: Run) => Frame): Decide {
   const compiled = node.operands.map(k.compile);
   const links = node.relations.map((_, i) => link(node, i, compiled, fresh));
+  if (links.length === 1) return links[0]!;
   return (f) => {
     const decided: Decision[] = [];
     for (const decide of links) {
@@ -137,16 +138,21 @@ function link(node: CheckedComparison, i: number, compiled: readonly Evaluate[],
   const leftNode = node.operands[i]!;
   const rightNode = node.operands[i + 1]!;
   const limitIsLeft = i === 0 && node.relations.length > 1;
+  const { of } = node;
+  const rising = relation === '<' || relation === '<=';
+  const sides = (left: unknown, right: unknown, slack: number, limit: number, combined: Combined, shifted: boolean): DecidedSides => {
+    return { left, right, leftNode, rightNode, relation, at, of, slack, limit, limitIsLeft, combined, shifted };
+  };
   const one = (a: unknown, b: unknown, f: Frame, element: number | null): Decision => {
-    const base = { left: a, right: b, leftNode, rightNode, relation, at, of: node.of, limitIsLeft };
-    if (node.of === 'text' || node.of === 'yesno') {
-      return {
-        outcome: compare(node.of, relation, a, b) ? 'holds' : 'fails',
-        sides: { ...base, slack: Number.NaN, limit: 0, combined: NONE, shifted: false },
-      };
+    if (of === 'text' || of === 'yesno') {
+      return { outcome: compare(of, relation, a, b) ? 'holds' : 'fails', sides: sides(a, b, Number.NaN, 0, NONE, false) };
+    }
+    if (typeof a === 'number' && typeof b === 'number') {
+      const slack = slackOf(relation, rising ? b - a : a - b);
+      return { outcome: relates(relation, a, b) ? 'holds' : 'fails', sides: sides(a, b, slack, limitIsLeft ? a : b, NONE, false) };
     }
     const pick = (v: unknown) => (element !== null && Array.isArray(v) ? v[element] : v) as Uncertain;
-    const difference = (x: Uncertain, y: Uncertain) => (relation === '<' || relation === '<=' ? subtract(y, x) : subtract(x, y));
+    const difference = (x: Uncertain, y: Uncertain) => (rising ? subtract(y, x) : subtract(x, y));
     const again = (run: Run) => {
       const inner = fresh(f, run);
       return difference(pick(left(inner)), pick(right(inner)));
@@ -155,7 +161,7 @@ function link(node: CheckedComparison, i: number, compiled: readonly Evaluate[],
     const { combined, shifted } = f.run.spread(d, again);
     const slack = slackOf(relation, best(d));
     const outcome = judge(relation, best(a as Uncertain), best(b as Uncertain), slack, combined.expanded);
-    return { outcome, sides: { ...base, slack, limit: best((limitIsLeft ? a : b) as Uncertain), combined, shifted } };
+    return { outcome, sides: sides(a, b, slack, best((limitIsLeft ? a : b) as Uncertain), combined, shifted) };
   };
   if (node.type.is !== 'list') return (f) => one(left(f), right(f), f, null);
   return (f) => {

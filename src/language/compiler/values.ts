@@ -142,6 +142,13 @@ export function compileCell(k: Compiler, node: checked.CheckedCell): Evaluate {
   const { table, column, at } = node;
   if (node.row.kind === 'local' && !k.lets.has(node.row.index)) {
     const { index } = node.row;
+    const exact = exactCells(column);
+    if (exact !== null) {
+      return (f) => {
+        const row = f.locals[index];
+        return exact[typeof row === 'number' ? row : (row as RowValue).index];
+      };
+    }
     const read = cellReader(table, column, at);
     return (f) => {
       const row = f.locals[index];
@@ -157,6 +164,11 @@ export function compileCells(k: Compiler, node: checked.CheckedCells): Evaluate 
   const rows = k.compile(node.rows);
   const read = presentCellReader(node.table, node.column, node.at);
   return (f) => (rows(f) as readonly RowValue[]).map((row) => read(row.index));
+}
+
+/** The numbers of a column of data where every row has one, exactly; else null. */
+function exactCells({ cells, item }: ColumnModel): readonly number[] | null {
+  return item === null && cells!.every((cell) => typeof cell === 'number') ? (cells as readonly number[]) : null;
 }
 
 /** Reads one cell: data as they are, computed ones from their statement's slot. Throws a Fault for a cell without value. */
