@@ -1,4 +1,5 @@
 // Problems as data: a code, a place and the facts; the words and the mends are made from the facts in one table a stage.
+import { shortenedMessage } from './shortened.ts';
 import type { Span } from './span.ts';
 
 export type Severity = 'error' | 'warning' | 'note';
@@ -57,27 +58,26 @@ type Table = Readonly<Record<string, ProblemKind<any>>>;
 type FactsOf<K> = K extends ProblemKind<infer Facts> ? Facts : never;
 
 /** A maker of problems from a table whose keys are the codes. */
-export type ProblemMaker<T extends Table> = <C extends keyof T & string>(
-  code: C,
-  at: Span,
-  facts: FactsOf<T[C]>,
-  places?: readonly Place[],
-) => Problem;
+export interface ProblemMaker<T extends Table> {
+  <C extends keyof T & string>(code: C, at: Span, facts: FactsOf<T[C]>, places?: readonly Place[]): Problem;
+  readonly codes: readonly string[];
+}
 
-/** Makes problems of the kinds in `table`. */
+/** Makes problems of the kinds in `table`. What their words quote is shortened; facts and edits are whole. */
 export function problemMaker<T extends Table>(table: T): ProblemMaker<T> {
-  return (code, at, facts, places = []) => {
+  const make = <C extends keyof T & string>(code: C, at: Span, facts: FactsOf<T[C]>, places: readonly Place[] = []): Problem => {
     const entry = table[code]!;
     return {
       code,
       severity: entry.severity,
       at,
-      message: sentence(entry.words(facts)),
+      message: shortenedMessage(sentence(entry.words(facts))),
       facts: facts as Readonly<Record<string, unknown>>,
-      mends: entry.mends?.(facts, at) ?? [],
+      mends: (entry.mends?.(facts, at) ?? []).map(({ title, edits }) => ({ title: shortenedMessage(title), edits })),
       places,
     };
   };
+  return Object.assign(make, { codes: Object.keys(table) });
 }
 
 /** The mend that replaces the problem's own place. */
