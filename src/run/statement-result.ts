@@ -2,11 +2,12 @@
 import type { Run } from '../language/compiler/frame.ts';
 import type { Item } from '../language/program.ts';
 import type { Problem } from '../text/problem.ts';
+import { curveResult } from './curve-result.ts';
 import { columnResult, entryResult } from './entry-result.ts';
 import { requirementResult } from './requirement-result.ts';
 import type { StatementResult } from './result.ts';
 import { baseOf } from './result-base.ts';
-import { curveResult, tabulationResult } from './samples-result.ts';
+import { tabulationResult } from './tabulation-result.ts';
 
 /** The result of an item that has been run; requirements, curves and tabulations are evaluated here. */
 export function statementResult(item: Item, outside: readonly Problem[], run: Run, digits: number): StatementResult {
