@@ -1,6 +1,7 @@
 // The registers of the page, in their order.
 import { budgets } from './registers/budgets.ts';
 import { functions } from './registers/functions.ts';
+import { history } from './registers/history.ts';
 import { assumptions, inputs, instruments } from './registers/inputs.ts';
 import type { Register } from './registers/register.ts';
 import { requirements } from './registers/requirements.ts';
@@ -18,4 +19,5 @@ export const REGISTERS: readonly Register[] = [
   tables,
   usedSheets,
   sources,
+  history,
 ];

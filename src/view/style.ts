@@ -1,5 +1,6 @@
 // One style for the editor, the page and print: light, dark, high contrast and forced colours, from 300 pixels up.
 import { COLOURS } from './style/colours.ts';
+import { DRAWING } from './style/drawing.ts';
 import { LEDGER } from './style/ledger.ts';
 import { NARROW } from './style/narrow.ts';
 import { PARTS } from './style/parts.ts';
@@ -7,4 +8,4 @@ import { PLOT } from './style/plot.ts';
 import { PRINT } from './style/print.ts';
 
 /** The style of all that `ledger` makes. Every class begins with `aw-`, every variable with `--aw-`. */
-export const STYLE = [COLOURS, LEDGER, PARTS, PLOT, NARROW, PRINT].join('\n');
+export const STYLE = [COLOURS, LEDGER, PARTS, DRAWING, PLOT, NARROW, PRINT].join('\n');

@@ -22,7 +22,9 @@ body { margin: 0; background: #fff; }
 .aw-page blockquote { padding-left: 14px; border-left: 3px solid var(--aw-rule); color: var(--aw-quiet); }
 .aw-block { margin: 14px 0 22px; }
 .aw-titleblock { border: 2px solid var(--aw-heavy); margin-bottom: 18px; }
-.aw-title { padding: 12px 16px 10px; }
+.aw-title { display: flex; justify-content: space-between; gap: 16px; padding: 12px 16px 10px; }
+.aw-title > div { min-width: 0; overflow-wrap: anywhere; }
+.aw-digestcode { flex: none; width: 92px; height: 92px; margin: -4px -8px -4px 0; }
 .aw-title p { margin: 0; color: var(--aw-quiet); font-size: 13px; }
 .aw-page .aw-fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(190px, 1fr)); gap: 0; margin: 0; border-top: 1px solid var(--aw-heavy); overflow: hidden; }
 .aw-fields > div { padding: 6px 16px 7px; border-left: 1px solid var(--aw-rule); border-bottom: 1px solid var(--aw-rule); margin: 0 0 -1px -1px; }

@@ -2,6 +2,7 @@
 import type { FrontMatter } from '../../sheet/front-matter.ts';
 import { signatureStates } from '../../sheet/signatures.ts';
 import { type Child, type ElementNode, element } from '../../view/node.ts';
+import { digestCode } from '../digest-code.ts';
 
 export interface TitleBlockInput {
   readonly front: FrontMatter;
@@ -13,6 +14,14 @@ export interface TitleBlockInput {
 /** What the page calls a sheet that has no title. */
 export const UNTITLED = 'Calculation sheet without a title';
 
+/** What the page calls a sheet that does not say its type. */
+export const DOCUMENT_TYPE = 'Calculation sheet';
+
+export const NOT_GIVEN = 'not given';
+export const DIGEST_HEAD = 'Digest of the sheet and of the files it uses';
+export const VERSION_HEAD = 'Computed with';
+export const NO_SIGNATURES = 'No signatures.';
+
 export function titleBlock({ front, digest, version }: TitleBlockInput): ElementNode {
   return element(
     'header',
@@ -20,61 +29,102 @@ export function titleBlock({ front, digest, version }: TitleBlockInput): Element
     element(
       'div',
       { class: 'aw-title' },
-      element('p', { class: 'aw-doctype' }, front.type ?? 'Calculation sheet'),
-      element('h1', {}, front.title ?? UNTITLED),
-      front.codes.length > 0 && element('p', { class: 'aw-codes' }, `Follows ${front.codes.join('; ')}`),
+      element(
+        'div',
+        {},
+        element('p', { class: 'aw-doctype' }, front.type ?? DOCUMENT_TYPE),
+        element('h1', {}, front.title ?? UNTITLED),
+        front.codes.length > 0 && element('p', { class: 'aw-codes' }, codesText(front)),
+      ),
+      digestCode(digest, CODE_SIZE),
     ),
-    element('dl', { class: 'aw-fields' }, ...fields(front)),
+    element(
+      'dl',
+      { class: 'aw-fields' },
+      ...titleFields(front).map(([name, value]) => field(name, name === ISSUED ? dated(value) : value)),
+    ),
     signatures(front, digest),
     element(
       'dl',
       { class: 'aw-fields aw-digest' },
-      field('Digest of the sheet and of the files it uses', element('code', {}, digest)),
-      field('Computed with', `Ampwright ${version}`),
+      field(DIGEST_HEAD, element('code', {}, digest)),
+      field(VERSION_HEAD, `Ampwright ${version}`),
     ),
   );
 }
 
-function fields(front: FrontMatter): ElementNode[] {
+/** Pixels. */
+const CODE_SIZE = 92;
+const ISSUED = 'Date of issue';
+
+/** The field that counts sheets: a page is one, paper has many. */
+export const SHEET_FIELD = 'Sheet';
+
+/** `Follows IEC 60947-4-1; NEMA MG 1`. */
+export function codesText(front: FrontMatter): string {
+  return `Follows ${front.codes.join('; ')}`;
+}
+
+/** The data fields under their names; null: not given. Fields that few sheets have stand there only where they are given. */
+export function titleFields(front: FrontMatter): readonly (readonly [name: string, value: string | null])[] {
   return [
-    field('Legal owner', front.owner),
-    field('Identification number', front.number),
-    field('Revision', front.revision),
-    field('Date of issue', front.issued && element('time', { datetime: front.issued }, front.issued)),
-    field('Document status', front.status),
-    field('Sheet', '1 of 1'),
-    field('Language', front.language ?? 'en'),
-    ...(front.department ? [field('Responsible department', front.department)] : []),
-    ...(front.reference ? [field('Technical reference', front.reference)] : []),
+    ['Legal owner', front.owner],
+    ['Identification number', front.number],
+    ['Revision', front.revision],
+    [ISSUED, front.issued],
+    ['Document status', front.status],
+    [SHEET_FIELD, '1 of 1'],
+    ['Language', front.language ?? 'en'],
+    ...(front.department ? ([['Responsible department', front.department]] as const) : []),
+    ...(front.reference ? ([['Technical reference', front.reference]] as const) : []),
   ];
 }
 
-function field(name: string, value: Child): ElementNode {
-  return element('div', {}, element('dt', {}, name), element('dd', {}, value ?? element('span', { class: 'aw-missing' }, 'not given')));
+function dated(day: string | null): Child {
+  return day && element('time', { datetime: day }, day);
 }
 
-// The digest that each signature covers decides whether it still stands.
+function field(name: string, value: Child): ElementNode {
+  return element('div', {}, element('dt', {}, name), element('dd', {}, value ?? element('span', { class: 'aw-missing' }, NOT_GIVEN)));
+}
+
+export const SIGNATURE_HEADS = ['Role', 'Name', 'Date', 'State'] as const;
+
+export interface SignatureLine {
+  readonly role: string;
+  readonly name: string;
+  readonly date: string;
+  readonly lapsed: boolean;
+  /** What the signature is worth now. */
+  readonly state: string;
+}
+
+/** The signatures; the digest that each covers decides whether it still stands. */
+export function signatureLines(front: FrontMatter, digest: string): readonly SignatureLine[] {
+  return signatureStates(front.signatures, digest).map(({ signature: { role, name, date }, state }) => {
+    const lapsed = state === 'out of date';
+    return { role, name, date, lapsed, state: lapsed ? 'out of date: the sheet has changed since' : 'covers this sheet' };
+  });
+}
+
 function signatures(front: FrontMatter, digest: string): Child {
-  if (front.signatures.length === 0) return element('p', { class: 'aw-nosignature' }, 'No signatures.');
-  const rows = signatureStates(front.signatures, digest).map(({ signature, state }) =>
+  const lines = signatureLines(front, digest);
+  if (lines.length === 0) return element('p', { class: 'aw-nosignature' }, NO_SIGNATURES);
+  const rows = lines.map(({ role, name, date, lapsed, state }) =>
     element(
       'tr',
       {},
-      element('th', { scope: 'row' }, signature.role),
-      element('td', {}, signature.name),
-      element('td', {}, element('time', { datetime: signature.date }, signature.date)),
-      element(
-        'td',
-        { class: state === 'current' ? null : 'aw-lapsed' },
-        state === 'current' ? 'covers this sheet' : 'out of date: the sheet has changed since',
-      ),
+      element('th', { scope: 'row' }, role),
+      element('td', {}, name),
+      element('td', {}, element('time', { datetime: date }, date)),
+      element('td', { class: lapsed ? 'aw-lapsed' : null }, state),
     ),
   );
   return element(
     'table',
     { class: 'aw-register aw-signatures' },
     element('caption', {}, 'Signatures'),
-    element('thead', {}, element('tr', {}, ...['Role', 'Name', 'Date', 'State'].map((h) => element('th', { scope: 'col' }, h)))),
+    element('thead', {}, element('tr', {}, ...SIGNATURE_HEADS.map((h) => element('th', { scope: 'col' }, h)))),
     element('tbody', {}, ...rows),
   );
 }

@@ -8,6 +8,25 @@ const CONTRAST = `    --aw-quiet: var(--aw-ink); --aw-rule: var(--aw-ink); --aw-
     --aw-holds: var(--aw-ink); --aw-fails: var(--aw-ink); --aw-undecided: var(--aw-ink); --aw-out: transparent; --aw-out-line: var(--aw-ink);
     --aw-trace-0: var(--aw-ink); --aw-trace-1: var(--aw-ink); --aw-trace-2: var(--aw-ink); --aw-trace-3: var(--aw-ink);`;
 
+/** Colours on paper; a hex number each. */
+export const PAPER = {
+  ink: '#000000',
+  quiet: '#3d454c',
+  paper: '#ffffff',
+  rule: '#aab2b9',
+  heavy: '#000000',
+  tint: '#f3f5f6',
+  link: '#000000',
+  holds: '#154536',
+  fails: '#7d1f16',
+  undecided: '#5e4006',
+  out: '#d9dee2',
+  'trace-0': '#1c4f73',
+  'trace-1': '#7a3e12',
+  'trace-2': '#4d3a78',
+  'trace-3': '#2f5a2a',
+} as const;
+
 /** Variables for every colour; contrast is at least 4.5 to 1 for words and 3 to 1 for drawings. */
 export const COLOURS = `
 .aw-ledger, .aw-page {

@@ -38,19 +38,8 @@ export const PARTS = `
 .aw-status.aw-undecided { color: var(--aw-undecided); }
 .aw-status.aw-none { color: var(--aw-quiet); }
 .aw-mark { flex: none; align-self: center; overflow: visible; }
-.aw-mark-bar { fill: currentColor; }
-.aw-mark-hollow { fill: none; stroke: currentColor; stroke-width: 1.5; }
-.aw-mark-limit { stroke: currentColor; stroke-width: 2; }
-.aw-mark-line { fill: none; stroke: currentColor; stroke-width: 1.6; }
 .aw-sides { margin-top: 3px; }
 .aw-gauge { display: block; max-width: 100%; height: auto; margin-top: 4px; }
-.aw-gauge-out { fill: var(--aw-out); stroke: var(--aw-out-line, none); stroke-dasharray: 2 2; }
-.aw-gauge-axis { stroke: var(--aw-quiet); stroke-width: 1; }
-.aw-gauge-break { fill: none; stroke: var(--aw-quiet); stroke-width: 1.2; }
-.aw-gauge-band { fill: none; stroke: var(--aw-ink); stroke-width: 1.2; }
-.aw-gauge-limit { stroke: var(--aw-ink); stroke-width: 2.4; }
-.aw-gauge-value { fill: var(--aw-ink); stroke: var(--aw-paper); stroke-width: 1; }
-.aw-gauge-text { fill: var(--aw-quiet); font-family: var(--aw-sans); font-size: 11px; font-variant-numeric: tabular-nums; }
 .aw-ledger summary { cursor: pointer; list-style: none; }
 .aw-ledger summary::-webkit-details-marker { display: none; }
 .aw-ledger summary { position: relative; }
@@ -75,8 +64,6 @@ export const PARTS = `
 .aw-ledger .aw-budget a { display: inline-block; min-height: 24px; }
 .aw-budget .aw-coverage { white-space: normal; }
 .aw-share { display: none; }
-.aw-share-whole { fill: var(--aw-out); }
-.aw-share-part { fill: var(--aw-heavy); }
 .aw-concession { margin-top: 4px; padding-left: 8px; border-left: 3px double var(--aw-undecided); }
 .aw-problems { display: grid; gap: 6px; padding: 2px 0; }
 .aw-problem { display: grid; grid-template-columns: 20px 1fr; gap: 8px; align-items: start; }
