@@ -14,6 +14,8 @@ export const MAX_CELLS = 2_000_000;
 /** So many cells of one table are reported; the rest is counted. */
 const MAX_REPORTED = 20;
 
+const PLAIN_NUMBERS: ColumnType = { kind: 'number', unit: PLAIN_UNIT };
+
 /** A cell's text with its escapes undone, and its place. */
 export interface RawCell {
   readonly text: string;
@@ -55,11 +57,12 @@ export function makeTable(caption: TableCaption, raw: RawTable, at: Span, proble
     if (first) problems.push(tableProblem('column-twice', headAt, { name: head.name }, [{ at: first, label: 'the first one' }]));
     if (!head || first) continue;
     seen.set(head.name, headAt);
-    const type: ColumnType = head.type ?? { kind: 'number', unit: PLAIN_UNIT };
+    const type: ColumnType = head.type ?? PLAIN_NUMBERS;
     const cells = raw.rows.map((row, r) => {
       const readable = head.type !== null && whole[r] === true;
       return cellOf(row, r, i, raw, readable ? { name: head.name, type } : null, report);
     });
+    if (type.kind === 'text' && allNumbers(cells)) problems.push(tableProblem('column-of-numbers', headAt, { name: head.name }));
     columns.push({ name: head.name, at: headAt, type, cells, ...(head.type === null ? { broken: true } : {}) });
   }
   report.close();
@@ -75,6 +78,12 @@ function sizeFault({ heads, rows }: RawTable): string | null {
 /** `100,000`. */
 export function grouped(count: number): string {
   return `${count}`.replace(/\B(?=(?:\d{3})+$)/g, ',');
+}
+
+/** Whether texts read as numbers without exception, as in a column whose unit was forgotten. */
+function allNumbers(cells: readonly Cell[]): boolean {
+  const read = cells.map(({ text }) => readCell(text, PLAIN_NUMBERS)).filter((cell) => 'because' in cell || cell.value !== null);
+  return read.length > 0 && !read.some((cell) => 'because' in cell);
 }
 
 interface Reporter {

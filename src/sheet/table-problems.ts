@@ -53,6 +53,12 @@ export const tableProblem = problemMaker({
         : `Unknown unit \`${f.unit}\`${f.near.length > 0 ? `; did you mean ${listed(f.near)}` : ''}. Nothing in this column is read`,
     (f, at) => write(at, ...f.near),
   ),
+  'column-of-numbers': kind<{ name: string }>(
+    'note',
+    (f) =>
+      `Every cell of \`${f.name}\` is a number, but its head names no unit, so they are read as texts; write \`${f.name} / A\` or the like, \`${f.name} / 1\` for plain numbers`,
+    (f, at) => write(at, `${f.name} / 1`),
+  ),
   'column-twice': kind<{ name: string }>('error', (f) => `The column \`${f.name}\` stands here twice; the first one counts`),
   // ---------------------------------------------------------------------------------------------------------- cells
   'cell-number': kind<CellFacts & { because: string; instead: string | null }>(

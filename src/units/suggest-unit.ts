@@ -30,6 +30,7 @@ const TRADE: readonly (readonly [string, string])[] = [
   ['t tonnes', 'tonne'],
   ['l litre liter', 'L'],
   ['lbs', 'lb'],
+  ['sqmm', 'mm²'],
   ['CFM', 'cfm'],
   ['PSI', 'psi'],
   ['GPM', 'gpm'],

@@ -213,6 +213,16 @@ describe('a cell', () => {
     number('40 ± -1', '!', 'a half-width is not negative');
     number('± 1', '!', 'a number is missing in front of ±');
   });
+  it('that is a number where the head names no unit is a text, and the head is told', () => {
+    const told =
+      'I: Every cell of `I` is a number, but its head names no unit, so they are read as texts; write `I / A` or the like, `I / 1` for plain numbers';
+    check(
+      ['| type | I |', '| - | - |', '| K4 | 31.5 |', '| K5 | 40 ± 2 % |', '| K6 | |'],
+      ['type: K4, K5, K6', 'I: 31.5, 40 ± 2 %, -'],
+      [told],
+    );
+    check(['| type | I |', '| - | - |', '| K4 | 31.5 |', '| K5 | as K4 |'], ['type: K4, K5', 'I: 31.5, as K4']);
+  });
   it('that is empty or – is not given, never zero', () => {
     check(['| a | b / A | c / date |', '| - | - | - |', '|  | | – |', '| – | – | |'], ['a: -, -', 'b / A: -, -', 'c / date: -, -']);
   });

@@ -18,6 +18,7 @@ describe('what to write instead of a word that is no unit', () => {
   check('Vs', 'V·s');
   check('lbft', 'lbf·ft');
   check('mm2', 'mm²');
+  check('sqmm', 'mm²');
   check('m3', 'm³');
   check('sec', 's');
   check('amps', 'A');

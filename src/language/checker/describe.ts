@@ -4,6 +4,9 @@ import { displayUnit } from '../../units/display-unit.ts';
 import type { Checked, Display } from '../checked.ts';
 import type { Type } from '../type.ts';
 
+/** What these symbols are, since many who write them mean degrees. */
+const DEGREES_MEANT: Readonly<Record<string, string>> = { C: ' (coulomb)', F: ' (farad)' };
+
 /** `V`, `a plain number`, `a temperature in degC`, `a list of A`, `a row of motors` … */
 export function describe(type: Type, display: Display = 'auto'): string {
   switch (type.is) {
@@ -11,7 +14,7 @@ export function describe(type: Type, display: Display = 'auto'): string {
       if (type.dimension === PLAIN)
         return display !== null && display !== 'auto' && display.text !== '' ? `a plain number (${display.text})` : 'a plain number';
       const unit = display === 'auto' || display === null ? displayUnit(type.dimension, type.power, type.point, 1) : display;
-      return type.point ? `a temperature in ${unit.text}` : `${unit.text}`;
+      return type.point ? `a temperature in ${unit.text}` : `${unit.text}${DEGREES_MEANT[unit.text] ?? ''}`;
     }
     case 'date':
       return 'a date';
