@@ -65,7 +65,7 @@ describe('the documents', () => {
     const { COMMANDS } = await import('../src/cli/commands.ts');
     const { Command } = await import('commander');
     const program = new Command();
-    for (const declare of COMMANDS) declare(program, { terminal: terminal(), end: () => undefined });
+    for (const declare of COMMANDS) declare(program, { terminal: terminal(), end: () => undefined, file: new URL(import.meta.url) });
     const text = read('README.md');
     for (const command of program.commands) assert.ok(text.includes(`| \`${command.name()} `), `${command.name()} is missing`);
   });

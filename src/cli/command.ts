@@ -7,6 +7,8 @@ export interface Context {
   readonly terminal: Terminal;
   /** The program ends with the most serious code that was given. */
   readonly end: (code: ExitCode) => void;
+  /** The program itself, for threads that share the work. */
+  readonly file: URL;
 }
 
 /** Declares one command: its arguments, its options, its help, and what it does. */

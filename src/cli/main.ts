@@ -1,9 +1,12 @@
 // The program `ampwright`: reads its arguments, runs one command, ends with its exit code.
+import { isMainThread } from 'node:worker_threads';
 import { Command, CommanderError } from 'commander';
+import { takeShare } from '../node/threads.ts';
 import { COMMANDS } from './commands.ts';
 import { type ExitCode, worse } from './exit.ts';
 import { explain } from './outside.ts';
 import { type Terminal, terminal } from './terminal.ts';
+import { verifyFile } from './verify-file.ts';
 import { VERSION } from './version.ts';
 
 const EXIT_CODES = `
@@ -31,6 +34,7 @@ async function run(args: readonly string[], streams: Terminal): Promise<ExitCode
     end: (ending: ExitCode) => {
       code = worse(code, ending);
     },
+    file: new URL(import.meta.url),
   };
   for (const declare of COMMANDS) declare(program, context);
   try {
@@ -43,9 +47,14 @@ async function run(args: readonly string[], streams: Terminal): Promise<ExitCode
   }
 }
 
-// A reader such as `head` may close the pipe before everything is written; that is no failure of ours.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-});
+async function start(): Promise<void> {
+  // A reader such as `head` may close the pipe before everything is written; that is no failure of ours.
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
+  process.exitCode = await run(process.argv.slice(2), terminal());
+}
 
-process.exitCode = await run(process.argv.slice(2), terminal());
+// Further threads of `verify` run this same program.
+if (isMainThread) await start();
+else takeShare(verifyFile);

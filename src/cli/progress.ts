@@ -3,8 +3,8 @@ import { grouped } from '../sheet/table-columns.ts';
 import type { Stream } from './terminal.ts';
 
 export interface Progress {
-  /** `done` of `total` bytes, and how many rows that makes. */
-  readonly at: (done: number, rows: number) => void;
+  /** `done` of `total`, and how many of what is counted that makes. */
+  readonly at: (done: number, count: number) => void;
   /** Takes the line away. */
   readonly end: () => void;
 }
@@ -13,18 +13,18 @@ export interface Progress {
 const PAUSE = 100;
 const WIDTH = 30;
 
-/** `total` is null where nobody knows how much there is. */
-export function progress(stream: Stream, total: number | null): Progress {
+/** `total` is null where nobody knows how much there is; `counted` says what is counted, such as `rows`. */
+export function progress(stream: Stream, total: number | null, counted: string): Progress {
   if (!stream.isTerminal) return { at: () => {}, end: () => {} };
   let last = 0;
   let shown = false;
   return {
-    at(done, rows) {
+    at(done, count) {
       const now = Date.now();
       if (now - last < PAUSE) return;
       last = now;
       shown = true;
-      stream.write(`\r\u001b[K${bar(done, total)}${grouped(rows)} rows`);
+      stream.write(`\r\u001b[K${bar(done, total)}${grouped(count)} ${counted}`);
     },
     end() {
       if (shown) stream.write('\r\u001b[K');

@@ -12,15 +12,21 @@ export interface Outcome {
 }
 
 const repository = resolve(import.meta.dirname, '../..');
-let bundle: Promise<string> | null = null;
+const bundles = new Map<string, Promise<string>>();
 
 /** The path of the bundled program. */
 export function program(): Promise<string> {
-  bundle ??= makeBundle();
-  return bundle;
+  return bundled(join(repository, 'src/cli/main.ts'));
 }
 
-async function makeBundle(): Promise<string> {
+/** The path of a bundle of the program at `entry`: threads, too, run what plain Node can run. */
+export function bundled(entry: string): Promise<string> {
+  const known = bundles.get(entry) ?? makeBundle(entry);
+  bundles.set(entry, known);
+  return known;
+}
+
+async function makeBundle(entry: string): Promise<string> {
   const folder = mkdtempSync(join(tmpdir(), 'ampwright-program-'));
   process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
   const outfile = join(folder, 'cli.js');
@@ -29,7 +35,7 @@ async function makeBundle(): Promise<string> {
     target: 'es2022',
     loader: { '.md': 'text' },
     logLevel: 'warning',
-    entryPoints: [join(repository, 'src/cli/main.ts')],
+    entryPoints: [entry],
     outfile,
     format: 'esm',
     platform: 'node',

@@ -42,7 +42,7 @@ async function runBatch(path: string, { rows: from, out: to }: Options, { termin
   const input = from === '-' ? process.stdin : createReadStream(from);
   const interrupt = () => input.destroy(new NotCsv('interrupted'));
   process.once('SIGINT', interrupt);
-  const line = progress(err, from === '-' ? null : statSync(from).size);
+  const line = progress(err, from === '-' ? null : statSync(from).size, 'rows');
   try {
     const rows = csvRows(input);
     const { value: heads } = await rows.next();

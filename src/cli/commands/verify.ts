@@ -1,15 +1,14 @@
 // `ampwright verify PATH…`: evaluates every sheet under the paths and finds what needs a person. The gate for CI.
-import { dirname, join } from 'node:path';
 import { InvalidArgumentError, Option } from 'commander';
-import { workspaceFiles } from '../../node/files.ts';
 import { findSheets } from '../../node/find-sheets.ts';
-import { notASheet, type Verification, verification, worstLevel } from '../../review/verification.ts';
+import { onAllProcessors } from '../../node/threads.ts';
+import { worstLevel } from '../../review/verification.ts';
 import { daysOf } from '../../text/date.ts';
 import type { Declare } from '../command.ts';
-import { loadSheet } from '../load.ts';
-import { explain } from '../outside.ts';
+import { progress } from '../progress.ts';
 import { asJson, asText, type Print } from '../verified.ts';
 import { asGithub, asJunit, asSarif } from '../verified-for-services.ts';
+import { verifyFile } from '../verify-file.ts';
 
 const FORMATS: Readonly<Record<string, Print>> = { text: asText, json: asJson, sarif: asSarif, junit: asJunit, github: asGithub };
 
@@ -20,7 +19,7 @@ interface Options {
   readonly require: readonly string[];
 }
 
-export const verify: Declare = (program, { terminal: { out, err }, end }) => {
+export const verify: Declare = (program, { terminal: { out, err }, end, file }) => {
   program
     .command('verify')
     .summary('find what needs a person in every sheet under the paths')
@@ -40,27 +39,15 @@ export const verify: Declare = (program, { terminal: { out, err }, end }) => {
       const { sheets, missing } = await findSheets(paths);
       for (const { path, because } of missing) err.line(`${err.paint('red', 'error:')} ${path}: ${because}`);
       if (missing.length > 0) end(2);
-      const verified = partOf(sheets, options.part).map((path) => verifyOne(path, options));
+      const chosen = partOf(sheets, options.part);
+      const line = progress(err, chosen.length, 'sheets');
+      const settings = { on: options.on, require: options.require };
+      const verified = await onAllProcessors(chosen, { work: verifyFile, settings, program: file, onDone: (done) => line.at(done, done) });
+      line.end();
       if (verified.length > 0 || missing.length === 0) FORMATS[options.format]!(verified, options.on, out);
       for (const worst of verified.map(worstLevel)) if (worst !== null) end(worst === 'error' ? 2 : 1);
     });
 };
-
-/** A file that can't be read stops none of the others. */
-function verifyOne(path: string, { on, require }: Options): Verification {
-  try {
-    const { evaluation } = loadSheet(path);
-    const files = workspaceFiles(path);
-    const textOf = (used: string) => {
-      const text = files.read(used);
-      return typeof text === 'string' ? text : '';
-    };
-    const { findings, ...rest } = verification(path, { evaluation, on, require }, textOf);
-    return { ...rest, findings: findings.map((f) => ({ ...f, path: f.path === null ? null : join(dirname(path), f.path) })) };
-  } catch (error) {
-    return notASheet(path, explain(error));
-  }
-}
 
 /** The `index`-th of `of` parts, counted from 1. */
 interface Part {
