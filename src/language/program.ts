@@ -4,6 +4,7 @@ import type { Problem } from '../text/problem.ts';
 import type { Span } from '../text/span.ts';
 import type { Statement } from './ast.ts';
 import type { CheckedStatement, Display, Instance, NoInstance } from './checked.ts';
+import type { Decisions } from './compiler/decision.ts';
 import type { Evaluate } from './compiler/frame.ts';
 import type { Type } from './type.ts';
 import type { Input } from './uncertainty/input.ts';
@@ -29,6 +30,8 @@ export type Definition = { readonly kind: 'item'; readonly item: Item } | { read
 /** Where a computed value lives between evaluations. `undefined`: not evaluated; a Fault: has no value. */
 export interface Slot {
   value: unknown;
+  /** How a yes or no that is uncertain was decided beside its best value. */
+  decisions?: Decisions;
 }
 
 /** One statement with all that is known about it. */

@@ -1,7 +1,9 @@
 // Decides requirements: once, for each row of a table, and throughout ranges of operation (D1 to D7). Compiled once, for any number of decisions.
 import type { Plan } from '../language/checked.ts';
 import { compilerOf } from '../language/compiler/compile.ts';
-import { compileDecision, type DecidedSides, type Decision, type Outcome, relativeSlack } from '../language/compiler/decisions.ts';
+import { freshFrame } from '../language/compiler/compiler.ts';
+import { type DecidedSides, type Decision, type Outcome, relativeSlack } from '../language/compiler/decision.ts';
+import { compileDecision } from '../language/compiler/decisions.ts';
 import type { Evaluate, Frame, Run } from '../language/compiler/frame.ts';
 import { defineLets, emptyCell } from '../language/compiler/values.ts';
 import { AbsentCell, Fault } from '../language/fault.ts';
@@ -27,8 +29,8 @@ export type DecideRequirement = (run: Run) => readonly Decided[];
 
 export function compileRequirement(item: Item, plan: RequirementPlan): DecideRequirement {
   const k = compilerOf();
-  const lets = defineLets(k, plan.locals);
-  const decide = compileDecision(k, plan.condition, (frame, shifted) => freshFrame(frame, shifted, lets));
+  defineLets(k, plan.locals);
+  const decide = compileDecision(k, plan.condition, (frame, shifted) => freshFrame(k, frame, shifted));
   if (plan.each === null && plan.throughout.length === 0) return (run) => [{ row: -1, ...decide(frameOf(run)), point: [] }];
   const where = plan.each?.where?.parts.map((p) => k.compile(p.condition) as Evaluate<boolean>) ?? [];
   const range = compileThroughout(item, plan);
@@ -48,12 +50,6 @@ export function compileRequirement(item: Item, plan: RequirementPlan): DecideReq
     }
     return [...worst.values()].sort((a, b) => (isWorse(a, b) ? -1 : isWorse(b, a) ? 1 : a.row - b.row));
   };
-}
-
-function freshFrame(frame: Frame, run: Run, lets: readonly number[]): Frame {
-  const locals = [...frame.locals];
-  for (const index of lets) locals[index] = undefined;
-  return { locals, run };
 }
 
 /** Where there is no value at a point of the ranges, the point is told. */

@@ -2,7 +2,7 @@
 import type * as ast from '../language/ast.ts';
 import type { Plan } from '../language/checked.ts';
 import { rowLabel } from '../language/compiler/choices.ts';
-import type { DecidedSides } from '../language/compiler/decisions.ts';
+import type { DecidedSides } from '../language/compiler/decision.ts';
 import { Fault } from '../language/fault.ts';
 import { print } from '../language/print.ts';
 import { typeProblem } from '../language/problems/types.ts';

@@ -1,6 +1,6 @@
 // Both sides of a decision as they are shown: in one unit, with the margin in hand and its uncertainty (D1, A6, F1).
 import type { Checked } from '../language/checked.ts';
-import type { DecidedSides } from '../language/compiler/decisions.ts';
+import type { DecidedSides } from '../language/compiler/decision.ts';
 import { elementOf } from '../language/type.ts';
 import { numberText, percentText, uncertainText } from '../units/number-text.ts';
 import { differenceFromSI, differenceUnit } from '../units/quantity.ts';

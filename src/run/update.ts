@@ -190,7 +190,7 @@ function reevaluate(open: OpenSheet, checked: ReadonlySet<Item>): Set<number> {
     if (!checked.has(item) && !isThroughout(item) && !item.checked?.reads.some((read) => moved.has(read))) continue;
     const before = item.slot.value;
     evaluateOne(open, item);
-    if (!sameValue(before, item.slot.value)) moved.add(item);
+    if (!sameValue(before, item.slot.value) || item.slot.decisions !== undefined) moved.add(item);
     touched.add(item.cell);
     if (item.statement.kind === 'column') tables.add(item.statement.table.name);
   }

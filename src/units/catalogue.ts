@@ -46,7 +46,7 @@ export function spellings(): readonly string[] {
 // A word goes on with letters, digits and `_`; one piece more than the longest spelling is enough to know that a word is none.
 const WORD = new RegExp(`[\\p{L}\\p{M}\\p{Nd}_]{1,${LONGEST + 1}}`, 'uy');
 const SIGN = /[%°℃℉]/;
-const LETTER = /[\p{L}_]/u;
+const LETTER_FIRST = /^[\p{L}_]/u;
 
 /**
  * The unit symbol that begins at `offset` (grammar L1): the longest one of the catalogue, and only if no letter, digit, `_`, `[`,
@@ -61,6 +61,6 @@ export function longestSymbol(text: string, offset: number): { readonly symbol: 
   const next = text.charAt(end);
   if (next === '[') return null;
   if (next === '(' && end > letters) return null;
-  if (next === '.' && LETTER.test(text.slice(end + 1, end + 3))) return null;
+  if (next === '.' && LETTER_FIRST.test(text.slice(end + 1, end + 3))) return null;
   return { symbol, end };
 }

@@ -37,10 +37,12 @@ describe('the end of a unit (L1)', () => {
   reads('0.00393 |%/K|', '%/K');
   reads('within 91.3 |%| to 92.4 %', '%');
   reads('5 |m|.', 'm');
+  reads('2 |m|.2ohm', 'm');
   reads('5 |V| (k=2)', 'V');
   reads('4 |%|(', '%');
   readsNone('2 |K.I_AC3');
   readsNone('2 |K[');
+  readsNone('2 |m.\u{1D465}');
   readsNone('2 |min(a, b)');
   readsNone('2 |K_n');
   readsNone('2 |Kx');

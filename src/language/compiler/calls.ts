@@ -52,11 +52,11 @@ export function compileBuiltin(k: Compiler, node: CheckedBuiltin): Evaluate {
   return (f) => plain(...args.map((x) => x(f) as number));
 }
 
-export function compileCall(k: Compiler, node: CheckedCall, compiler: () => Compiler): Evaluate {
+export function compileCall(k: Compiler, node: CheckedCall): Evaluate {
   const { instance, at } = node;
   const args = node.args.map(k.compile);
   const call = (values: readonly unknown[], frame: Frame): unknown => {
-    instance.compiled ??= compileInstance(instance, compiler());
+    instance.compiled ??= compileInstance(instance, k.forBody());
     const locals = new Array<unknown>(instance.frameSize);
     for (let i = 0; i < values.length; i++) locals[i] = values[i];
     const { notes } = frame.run;

@@ -12,7 +12,8 @@ import { elementOf } from '../type.ts';
 import { best, type Uncertain } from '../uncertainty/dual.ts';
 import { same, sameText } from './comparisons.ts';
 import type { Compiler } from './compiler.ts';
-import { compileDecision, type Decide, type DecidedSides } from './decisions.ts';
+import type { Decide, DecidedSides } from './decision.ts';
+import { compileDecision } from './decisions.ts';
 import type { Evaluate, Frame } from './frame.ts';
 import { cellReader, RowValue } from './values.ts';
 

@@ -11,7 +11,7 @@ import * as values from './values.ts';
 
 /** A compiler for the expressions of one frame. */
 export function compilerOf(inFunction = false): Compiler {
-  const k: Compiler = { compile: (node) => folded(node, compile(k, node)), lets: new Map(), inFunction };
+  const k: Compiler = { compile: (node) => folded(node, compile(k, node)), lets: new Map(), inFunction, forBody: () => compilerOf(true) };
   return k;
 }
 
@@ -109,7 +109,7 @@ function compile(k: Compiler, node: Checked): Evaluate {
     case 'builtin':
       return compileBuiltin(k, node);
     case 'call':
-      return compileCall(k, node, () => compilerOf(true));
+      return compileCall(k, node);
     case 'choice':
       return compileChoice(k, node);
     case 'lookUp':

@@ -9,7 +9,7 @@ import { valueProblem } from '../problems/values.ts';
 import type { ColumnModel, Item, TableModel } from '../program.ts';
 import { add, Dual, multiply, type Uncertain } from '../uncertainty/dual.ts';
 import type { Component } from '../uncertainty/input.ts';
-import type { Compiler } from './compiler.ts';
+import { type Compiler, forgetLets } from './compiler.ts';
 import type { Evaluate } from './frame.ts';
 import { makeInput } from './made-input.ts';
 
@@ -75,7 +75,7 @@ function present(value: unknown, item: Item): unknown {
 /** A local; a `with` name is evaluated when it is first used. */
 export function compileLocal(k: Compiler, node: checked.CheckedLocal): Evaluate {
   const { index } = node;
-  const code = k.lets.get(index);
+  const code = k.lets.get(index)?.code;
   if (node.type.is === 'row') {
     const { table } = node.type;
     if (code === undefined) {
@@ -99,10 +99,11 @@ export function compileLocal(k: Compiler, node: checked.CheckedLocal): Evaluate 
 export function defineLets(k: Compiler, locals: checked.CheckedLets['locals']): readonly number[] {
   for (const { index, value } of locals) {
     let code: Evaluate | null = null;
-    k.lets.set(index, (f) => {
+    const compiled: Evaluate = (f) => {
       code ??= k.compile(value);
       return code(f);
-    });
+    };
+    k.lets.set(index, { code: compiled, value, decided: null });
   }
   return locals.map((l) => l.index);
 }
@@ -111,7 +112,7 @@ export function compileLets(k: Compiler, node: checked.CheckedLets): Evaluate {
   const indexes = defineLets(k, node.locals);
   const body = k.compile(node.body);
   return (f) => {
-    for (const index of indexes) f.locals[index] = undefined;
+    forgetLets(k, indexes, f);
     return body(f);
   };
 }
