@@ -1,12 +1,11 @@
 // Completion: what may be written at a cursor, from sources in one ordered list.
-import { resultOf } from '../run/evaluate.ts';
 import type { OpenSheet } from '../run/open-sheet.ts';
-import { span } from '../text/span.ts';
 import { argumentOffers } from './completion/arguments.ts';
 import { clauseOffers } from './completion/clauses.ts';
 import { columnOffers } from './completion/columns.ts';
-import { type Completion, type Offer, offer } from './completion/item.ts';
+import type { Completion, Offer } from './completion/item.ts';
 import { fileOffers, instrumentOffers, rangeOffers, sourceOffers, tableOffers, usedNameOffers } from './completion/names-in-place.ts';
+import { proseCompletions } from './completion/prose.ts';
 import { type Site, siteAt } from './completion/site.ts';
 import { statementOffers } from './completion/statements.ts';
 import { unitOffers } from './completion/units.ts';
@@ -30,25 +29,13 @@ const SOURCES: readonly ((site: Site, files: readonly string[]) => readonly Offe
   wordOffers,
 ];
 
-/** All that may stand at a place, best first. `files` are the sheets of the workspace by their paths from this one. */
+/** All that may stand at a place, best first. `files` are the sheets and CSV files of the workspace by their paths from this one. */
 export function completions(open: OpenSheet, { text, offset }: Spot, files: readonly string[] = []): readonly Completion[] {
-  if (text.kind === 'sheet') return proseCompletions(open, offset);
+  if (text.kind === 'sheet') return proseCompletions(open, offset, files);
   const site = text.kind === 'block' ? siteAt(open, text.number, offset) : null;
   if (site === null) return [];
   const { insertAt, replaceAt } = site;
   const offers = SOURCES.flatMap((source) => source(site, files)).map((o) => ({ ...o, insertAt, replaceAt }));
   const seen = new Set<string>();
   return offers.sort((a, b) => a.rank - b.rank).filter(({ label }) => !seen.has(label) && seen.add(label));
-}
-
-/** Behind `](#` of a link: the entries, whose values the sheet keeps up to date in its prose. */
-function proseCompletions(open: OpenSheet, offset: number): readonly Completion[] {
-  const content = open.loaded.sheet.text;
-  const link = /\]\(#([\p{L}\p{M}\p{N}_]*)$/u.exec(content.slice(Math.max(0, offset - 200), offset));
-  if (!link) return [];
-  const start = offset - link[1]!.length;
-  const end = offset + (/^[\p{L}\p{M}\p{N}_]*/u.exec(content.slice(offset, offset + 200))?.[0].length ?? 0);
-  return [...resultOf(open).entries.values()].map(({ name, value }) => {
-    return { ...offer('entry', name, { detail: value?.short ?? '', rank: 0 }), insertAt: span(start, offset), replaceAt: span(start, end) };
-  });
 }

@@ -5,33 +5,42 @@ import { definitions } from './features/definition.ts';
 import { diagnostics } from './features/diagnostics.ts';
 import { formatting } from './features/formatting.ts';
 import { hovers } from './features/hover.ts';
+import { lineEndValues } from './features/inlay-values.ts';
 import { outline } from './features/outline.ts';
 import { proseValues } from './features/prose-values.ts';
 import { quickFixes } from './features/quick-fixes.ts';
 import { renames } from './features/rename.ts';
+import { colours } from './features/semantic-tokens.ts';
 import { signatures } from './features/signature-help.ts';
 import { statusBar } from './features/status-bar.ts';
 import { liveKernel } from './live-kernel.ts';
+import { openPages } from './pages.ts';
 import { serializer } from './serializer.ts';
 import { openSessions } from './sessions.ts';
+import { openTextSessions } from './text-sessions.ts';
 
 export function activate(context: vscode.ExtensionContext): void {
   const sessions = openSessions();
+  const texts = openTextSessions();
+  const pages = openPages(sessions, texts);
   context.subscriptions.push(
     // The serializer comes first: a sheet opens as soon as it is there.
     serializer(sessions),
     sessions,
+    texts,
     liveKernel(sessions, context.extension.id),
-    diagnostics(sessions),
+    diagnostics(sessions, texts),
     proseValues(sessions),
-    completion(sessions),
-    hovers(sessions),
-    definitions(sessions),
-    renames(sessions),
-    signatures(sessions),
-    outline(sessions),
-    formatting(),
-    quickFixes(sessions),
+    completion(pages),
+    hovers(pages),
+    definitions(pages),
+    renames(pages),
+    signatures(pages),
+    outline(pages),
+    formatting(pages),
+    quickFixes(pages),
+    colours(pages),
+    lineEndValues(pages, sessions),
     statusBar(sessions),
   );
 }

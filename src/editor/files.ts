@@ -48,6 +48,16 @@ export function openFiles(sheet: vscode.Uri, changed: () => void): OpenFiles {
   };
 }
 
+/** More rounds of reading files than sheets can use each other deep. */
+const rounds = 20;
+
+/** What `make` gives once no file is missing that could be read: a used sheet may use others. */
+export async function settled<T>(files: OpenFiles, make: () => T): Promise<T> {
+  let made = make();
+  for (let round = 0; round < rounds && (await files.settle()); round++) made = make();
+  return made;
+}
+
 /** Why a path may not be read at all; null where it may. A sheet reads files of its workspace, or of its own folder where it is in none. */
 function refusal(path: string, sheet: vscode.Uri, folder: vscode.Uri): string | null {
   if (path === '' || path.includes('\0')) return 'is no path';

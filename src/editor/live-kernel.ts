@@ -26,7 +26,7 @@ export function liveKernel(sessions: Sessions, extension: string): vscode.Dispos
   };
   controller.executeHandler = async (cells, notebook) => {
     const session = sessions.of(notebook);
-    if (session) await session.update();
+    if (session) await session.show();
     await shown.get(notebook)?.again(cells);
   };
   // A controller that was never selected may not write outputs, and a sole one is only suggested.

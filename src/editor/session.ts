@@ -1,25 +1,22 @@
 // One open sheet: evaluated when it opens and after every edit, only as far as the edit reaches.
 import type * as vscode from 'vscode';
-import { parse } from '../language/parser.ts';
 import { evaluateSheet, resultOf, type SheetEvaluation } from '../run/evaluate.ts';
 import { type OpenSheet, openSheet } from '../run/open-sheet.ts';
 import type { SheetResult } from '../run/result.ts';
 import { editCell } from '../run/update.ts';
-import { type OpenFiles, openFiles } from './files.ts';
+import { type OpenFiles, openFiles, settled } from './files.ts';
 import { editedBlocks, type Laid, lay, snapshot } from './laid.ts';
 import { currentText } from './notebook-document.ts';
 
 /** How long a line may stay unfinished before that is shown as an error, in milliseconds. */
 const patience = 600;
-/** More rounds of reading files than sheets can use each other deep. */
-const rounds = 20;
 
 /** The answer of the sheet as it stood at one moment. */
 export interface Answer {
   readonly open: OpenSheet;
   readonly result: SheetResult;
   readonly laid: Laid;
-  /** Numbers of the calc cells that may show something new since the answer before; null: all. */
+  /** Numbers of the calc cells that may show something new since the answer that was shown before; null: all. */
   readonly changed: ReadonlySet<number> | null;
 }
 
@@ -28,8 +25,12 @@ export interface Session {
   readonly notebook: vscode.NotebookDocument;
   /** The latest answer; null until there is one. */
   readonly answer: Answer | null;
-  /** Brings the answer up to the text as it stands now. */
+  /** Whether results follow the text; where they do not, they are shown as they were until `show`. */
+  readonly live: boolean;
+  /** Brings the answer up to the text as it stands now, for help in writing: what is shown stays. */
   update(): Promise<void>;
+  /** Brings the answer up to the text as it stands now, and has it shown. */
+  show(): Promise<void>;
   /** The whole evaluation of the text as it stands now, for what is to be written down. */
   evaluate(): Promise<SheetEvaluation>;
 }
@@ -38,15 +39,29 @@ export interface Session {
 export interface OwnedSession extends Session, vscode.Disposable {
   /** The text has changed: the answer follows when typing pauses for so many milliseconds. */
   changed(pause: number): void;
+  follow(live: boolean): void;
 }
 
-/** Opens the session of a notebook; `answered` is told of each new answer. */
-export function openSession(notebook: vscode.NotebookDocument, answered: (session: Session) => void): OwnedSession {
+/** What a session tells its owner. */
+export interface Listener {
+  /** There is a new answer to be shown. */
+  answered(session: Session): void;
+  /** The text has gone on, and what is shown does not follow. */
+  fellBehind(session: Session): void;
+}
+
+/** Opens the session of a notebook. */
+export function openSession(notebook: vscode.NotebookDocument, listener: Listener): OwnedSession {
   let answer: Answer | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let updating: Promise<void> | null = null;
   let evaluation: SheetEvaluation | null = null;
   let stale = false;
+  let live = true;
+  /** Numbers of the cells that may show something new since the last answer that was shown; null: all. */
+  let unshown: ReadonlySet<number> | null = null;
+  /** How many lines of each block could not be read when it was shown last. */
+  let unread: readonly number[] = [];
   const files = openFiles(notebook.uri, () => {
     stale = true;
     evaluation = null;
@@ -58,21 +73,44 @@ export function openSession(notebook: vscode.NotebookDocument, answered: (sessio
     if (next === 'same') return;
     stale = false;
     answer = next ?? (await afresh(notebook, files));
-    answered(session);
+    const { changed } = answer;
+    unshown = unshown && changed && new Set([...unshown, ...changed]);
+  }
+  function tell(anyway = false): void {
+    if (!answer || (unshown?.size === 0 && !anyway)) return;
+    answer = { ...answer, changed: unshown };
+    unshown = new Set();
+    unread = unreadLines(answer.open);
+    listener.answered(session);
+  }
+  /** Most likely someone is still typing a line that could be read before, and can't be read now. */
+  const isUnfinished = () =>
+    answer !== null && unread.length === answer.open.cells.length && unreadLines(answer.open).some((count, i) => count > unread[i]!);
+  async function follow(): Promise<void> {
+    await session.update();
+    if (isUnfinished()) timer = setTimeout(() => tell(), patience);
+    else tell();
   }
   const session: OwnedSession = {
     notebook,
     get answer() {
       return answer;
     },
+    get live() {
+      return live;
+    },
     async update() {
-      clearTimeout(timer);
       // One at a time; what is under way may have begun before the latest edit.
       while (updating) await updating;
       updating = bringUp().finally(() => {
         updating = null;
       });
       await updating;
+    },
+    async show() {
+      clearTimeout(timer);
+      await session.update();
+      tell(true);
     },
     async evaluate() {
       const { text } = currentText(notebook);
@@ -81,10 +119,12 @@ export function openSession(notebook: vscode.NotebookDocument, answered: (sessio
     },
     changed(pause) {
       clearTimeout(timer);
-      timer = setTimeout(() => {
-        if (answer && isUnfinished(answer, notebook)) timer = setTimeout(() => void session.update(), patience);
-        else void session.update();
-      }, pause);
+      if (live || answer === null) timer = setTimeout(() => void follow(), pause);
+      else listener.fellBehind(session);
+    },
+    follow(now) {
+      live = now;
+      if (live && answer) session.changed(0);
     },
     dispose() {
       clearTimeout(timer);
@@ -95,14 +135,7 @@ export function openSession(notebook: vscode.NotebookDocument, answered: (sessio
   return session;
 }
 
-/** Whether an edited block has come to hold a line that can't be read: most likely someone is still typing it. */
-function isUnfinished({ open, laid }: Answer, notebook: vscode.NotebookDocument): boolean {
-  const unread = (statements: readonly { readonly broken: boolean }[]) => statements.filter(({ broken }) => broken).length;
-  const edited = editedBlocks(laid, snapshot(notebook)) ?? [];
-  return edited.some(
-    (number) => unread(parse(laid.blocks[number]!.document.getText()).statements) > unread(open.loaded.parsed[number]!.statements),
-  );
-}
+const unreadLines = ({ loaded }: OpenSheet) => loaded.parsed.map(({ statements }) => statements.filter(({ broken }) => broken).length);
 
 /** Reads and runs the whole sheet. */
 async function afresh(notebook: vscode.NotebookDocument, files: OpenFiles): Promise<Answer> {
@@ -135,11 +168,4 @@ async function afterEdit(
 function readBy(cells: ReadonlySet<number>, { cells: all, entries }: SheetResult): number[] {
   const names = [...cells].flatMap((number) => all[number]?.statements.flatMap((statement) => statement.reads) ?? []);
   return names.flatMap((name) => entries.get(name)?.cell ?? []);
-}
-
-/** What `make` gives once no file is missing that could be read: a used sheet may use others. */
-async function settled<T>(files: OpenFiles, make: () => T): Promise<T> {
-  let made = make();
-  for (let round = 0; round < rounds && (await files.settle()); round++) made = make();
-  return made;
 }

@@ -10,8 +10,10 @@ const pause = { block: 60, sheet: 250 } as const;
 export interface Sessions extends vscode.Disposable {
   all(): Iterable<Session>;
   of(notebook: vscode.NotebookDocument): Session | undefined;
-  /** Fires when a sheet has a new answer. */
+  /** Fires when a sheet has a new answer to be shown. */
   readonly onDidAnswer: vscode.Event<Session>;
+  /** Fires when the text of a sheet has gone on and its results do not follow, since live results are turned off. */
+  readonly onDidFallBehind: vscode.Event<Session>;
   readonly onDidClose: vscode.Event<Session>;
 }
 
@@ -19,13 +21,14 @@ export interface Sessions extends vscode.Disposable {
 export function openSessions(): Sessions {
   const sessions = new Map<vscode.NotebookDocument, OwnedSession>();
   const answered = new vscode.EventEmitter<Session>();
+  const behind = new vscode.EventEmitter<Session>();
   const closed = new vscode.EventEmitter<Session>();
+  const isLive = () => vscode.workspace.getConfiguration('ampwright').get<boolean>('liveResults', true);
   const open = (notebook: vscode.NotebookDocument) => {
-    if (isSheet(notebook) && !sessions.has(notebook))
-      sessions.set(
-        notebook,
-        openSession(notebook, (session) => answered.fire(session)),
-      );
+    if (!isSheet(notebook) || sessions.has(notebook)) return;
+    const session = openSession(notebook, { answered: (of) => answered.fire(of), fellBehind: (of) => behind.fire(of) });
+    session.follow(isLive());
+    sessions.set(notebook, session);
   };
   const close = (notebook: vscode.NotebookDocument) => {
     const session = sessions.get(notebook);
@@ -45,17 +48,23 @@ export function openSessions(): Sessions {
     vscode.workspace.onDidOpenNotebookDocument(open),
     vscode.workspace.onDidCloseNotebookDocument(close),
     vscode.workspace.onDidChangeNotebookDocument(change),
+    vscode.workspace.onDidSaveNotebookDocument((notebook) => void sessions.get(notebook)?.show()),
+    vscode.workspace.onDidChangeConfiguration((event) => {
+      if (event.affectsConfiguration('ampwright.liveResults')) for (const session of sessions.values()) session.follow(isLive());
+    }),
   );
   for (const notebook of vscode.workspace.notebookDocuments) open(notebook);
   return {
     all: () => sessions.values(),
     of: (notebook) => sessions.get(notebook),
     onDidAnswer: answered.event,
+    onDidFallBehind: behind.event,
     onDidClose: closed.event,
     dispose() {
       listeners.dispose();
       for (const session of sessions.values()) session.dispose();
       answered.dispose();
+      behind.dispose();
       closed.dispose();
     },
   };

@@ -8,6 +8,7 @@ import { digest, type UsedFile } from '../sheet/digest.ts';
 import { type ProseValue, proseValueProblems } from '../sheet/prose-values.ts';
 import { calcCells, type Sheet } from '../sheet/sheet.ts';
 import type { Table } from '../sheet/table.ts';
+import type { Problem } from '../text/problem.ts';
 import { evaluateRaw } from './evaluate-item.ts';
 import { NO_FILES, type SheetFiles } from './files.ts';
 import { library } from './library.ts';
@@ -109,11 +110,17 @@ function locatedProblems(open: OpenSheet): readonly LocatedProblem[] {
   const inCells = open.cells.flatMap((_, number) =>
     cellResult(open, number).problems.map((problem) => ({ problem, at: moved(problem.at, codes[number] ?? 0), path: null })),
   );
+  const inFile = problemsOfFile(open).map((problem) => ({ problem, at: problem.at, path: null }));
+  const inTables = tableProblems.flatMap(({ problem, path }) => (path === null ? [] : [{ problem, at: problem.at, path }]));
+  const own = [...inCells, ...inFile].sort((a, b) => a.at.start - b.at.start);
+  return [...own, ...inTables, ...uses.flatMap(usedErrors)];
+}
+
+/** The problems of the sheet's file outside its blocks: of its form, its front matter, its tables and the links in its prose. */
+export function problemsOfFile(open: OpenSheet): readonly Problem[] {
+  const { sheet, tableProblems } = open.loaded;
   const inProse = proseValueProblems(sheet.values, (value) => isKnown(open, value));
-  const inFile = [...sheet.problems, ...inProse].map((problem) => ({ problem, at: problem.at, path: null }));
-  const inTables = tableProblems.map(({ problem, path }) => ({ problem, at: problem.at, path }));
-  const own = [...inCells, ...inFile, ...inTables.filter((p) => p.path === null)].sort((a, b) => a.at.start - b.at.start);
-  return [...own, ...inTables.filter((p) => p.path !== null), ...uses.flatMap(usedErrors)];
+  return [...sheet.problems, ...inProse, ...tableProblems.flatMap(({ problem, path }) => (path === null ? [problem] : []))];
 }
 
 /** Whether a link in prose names an entry, or a column of the row that an entry is; of one in error any column may be. */

@@ -8,10 +8,11 @@ import { parse } from '../language/parser.ts';
 import type { Item } from '../language/program.ts';
 import { typeKey } from '../language/type.ts';
 import { Dual } from '../language/uncertainty/dual.ts';
+import { calcCells } from '../sheet/sheet.ts';
 import { findSymbol } from '../units/catalogue.ts';
 import { checkItems } from './check-items.ts';
 import { itemOf, labelOf, ownedName } from './module.ts';
-import { evaluateOne, evaluationOrder, forgetReads, noteReads, type OpenSheet, outsideProblems, reopen } from './open-sheet.ts';
+import { evaluateOne, evaluationOrder, forgetReads, noteReads, type OpenSheet, openSheet, outsideProblems, reopen } from './open-sheet.ts';
 
 /** Gives a calc cell new code. The numbers of the cells whose result is another one now. */
 export function editCell(open: OpenSheet, number: number, code: string): ReadonlySet<number> {
@@ -35,6 +36,14 @@ export function editCell(open: OpenSheet, number: number, code: string): Readonl
   const touched = reevaluate(open, new Set([...checked, ...items.filter((i) => !cell.runs.has(i))]));
   touched.add(number);
   return touched;
+}
+
+/** Gives the sheet another text. The numbers of the cells whose result may be another one now; null: all. */
+export function editSheet(open: OpenSheet, text: string): ReadonlySet<number> | null {
+  if (text === open.loaded.sheet.text && open.cells.every((cell, i) => cell.code === calcCells(open.loaded.sheet)[i]!.text))
+    return new Set();
+  Object.assign(open, openSheet(text, open.files));
+  return null;
 }
 
 /**

@@ -2,18 +2,20 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import type { Completion } from '../../src/assist/completion/item.ts';
+import { relativePath, wantsFiles } from '../../src/assist/completion/paths.ts';
 import { completions } from '../../src/assist/completion.ts';
 import { contentOf } from '../../src/assist/location.ts';
 import { SOURCE_KINDS } from '../../src/language/token.ts';
 import { opened } from './support.ts';
 
 const SHEETS = ['panel-standard.ampwright.md', '../shared/wires.ampwright.md'];
+const FILES = [...SHEETS, 'motors.csv', 'lists/fans.csv'];
 
 /** The offers that begin with what is written already, as an editor filters them. */
 function offers(marked: string): readonly Completion[] {
   const { open, spot } = opened(marked);
   const content = contentOf(open, spot.text)!;
-  return completions(open, spot, SHEETS).filter(({ label, insertAt }) => label.startsWith(content.slice(insertAt.start, insertAt.end)));
+  return completions(open, spot, FILES).filter(({ label, insertAt }) => label.startsWith(content.slice(insertAt.start, insertAt.end)));
 }
 
 const shown = ({ label, detail }: Completion) => (detail === '' ? label : `${label} | ${detail}`);
@@ -44,7 +46,7 @@ function checkLacks(marked: string, ...labels: readonly string[]): void {
 /** The line after an offer has been taken; tab stops as they are. */
 function checkTaken(marked: string, label: string, expected: string): void {
   const { open, spot } = opened(marked);
-  const taken = completions(open, spot, SHEETS).find((o) => o.label === label);
+  const taken = completions(open, spot, FILES).find((o) => o.label === label);
   assert.ok(taken, `no ${label}`);
   const content = contentOf(open, spot.text)!;
   assert.equal(content.slice(0, taken.replaceAt.start) + taken.insert + content.slice(taken.replaceAt.end), expected);
@@ -239,7 +241,44 @@ describe('completion of files and their names', () => {
 
   it('offers entries for values in prose', () => {
     check('\nIt draws [x](#I|).\n\n```ampwright\nI_n = 3 A\nU_n = 4 V\n```\n', ['I_n | 3 A']);
+    check(
+      '\nIt takes [x](#K.I|).\n\nTable u — U\n\n| t | I_a / A | I_b / A |\n| - | -: | -: |\n| x | 1 | 2 |\n\n```ampwright\nK = first of u\n```\n',
+      ['I_a | 1 A', 'I_b | 2 A'],
+    );
     check('\nIt draws 3| A.\n\n```ampwright\nI_n = 3 A\n```\n', []);
+  });
+});
+
+describe('completion of a table’s file', () => {
+  const sheet = (line: string) => `\n${line}\n\n\`\`\`ampwright\nx = 1\n\`\`\`\n`;
+
+  it('offers CSV files in a caption, and there alone', () => {
+    check(sheet('Table motors — [The mill](m|)'), ['motors.csv']);
+    check(sheet('Table motors — [The mill](lists/|)'), ['lists/fans.csv']);
+    checkTaken(
+      sheet('Table motors — [The mill](ol|d.csv)  from drawing "d"'),
+      'motors.csv',
+      sheet('Table motors — [The mill](motors.csv)  from drawing "d"'),
+    );
+    check(sheet('See [the list](m|)'), []);
+  });
+
+  it('asks for files only where one may be named', () => {
+    const wants = (marked: string) => {
+      const { open, spot } = opened(marked);
+      return wantsFiles(open, spot);
+    };
+    assert.deepEqual(
+      [sheet('Table motors — [The mill](m|)'), 'use "p|', 'use "p" for a|', 'x = "p|"', sheet('See [the list](m|)')].map(wants),
+      [true, true, false, false, false],
+    );
+  });
+
+  it('writes paths from the sheet’s own folder', () => {
+    assert.equal(relativePath('/mill/sheets/a.md', '/mill/sheets/b.csv'), 'b.csv');
+    assert.equal(relativePath('/mill/sheets/a.md', '/mill/lists/b.csv'), '../lists/b.csv');
+    assert.equal(relativePath('/mill/a.md', '/mill/lists/old/b.csv'), 'lists/old/b.csv');
+    assert.equal(relativePath('/mill/a/b/c.md', '/mill/c.csv'), '../../c.csv');
   });
 });
 

@@ -10,7 +10,7 @@ function check(marked: string, expected: string, withDefinition = true): void {
 
 function checkHighlights(marked: string, expected: string): void {
   const { open, spot } = opened(marked);
-  const marks = highlights(open, spot).map(({ at, role }) => ({ location: { text: spot.text, at }, label: role }));
+  const marks = highlights(open, spot).map(({ text, at, role }) => ({ location: { text, at }, label: role }));
   same(underlined(open, marks), expected);
 }
 

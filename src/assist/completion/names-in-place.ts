@@ -54,8 +54,9 @@ export function sourceOffers({ places }: Site): readonly Offer[] {
   return SOURCE_KINDS.map((kind) => offer('source', kind, { detail: 'source', insert: `${kind} "$1"$0`, snippet: true, rank: 0 }));
 }
 
-/** Sheets of the workspace, by their paths from this one. */
+/** The sheets among the files of the workspace. */
 export function fileOffers({ places }: Site, files: readonly string[]): readonly Offer[] {
   if (!places.some(({ kind }) => kind === 'path')) return [];
-  return files.map((path) => offer('file', path, { detail: 'sheet', rank: 0 }));
+  const sheets = files.filter((path) => path.endsWith('.ampwright.md'));
+  return sheets.map((path) => offer('file', path, { detail: 'sheet', rank: 0 }));
 }

@@ -1,9 +1,9 @@
-// Completion in calc cells: names with their values, functions, units, columns, sources, words.
+// Completion: names with their values, functions, units, columns, sources, words, files.
 import * as vscode from 'vscode';
 import type { CompletionKind } from '../../assist/completion/item.ts';
+import { relativePath, wantsFiles } from '../../assist/completion/paths.ts';
 import { completions } from '../../assist/completion.ts';
-import type { Sessions } from '../sessions.ts';
-import { blockOf, CELLS, rangeOf, spotOf } from '../spots.ts';
+import { PAGES, type Pages } from '../pages.ts';
 import { shownParts } from './hover.ts';
 
 const KINDS: Readonly<Record<CompletionKind, vscode.CompletionItemKind>> = {
@@ -21,20 +21,37 @@ const KINDS: Readonly<Record<CompletionKind, vscode.CompletionItemKind>> = {
   file: vscode.CompletionItemKind.File,
 };
 
-export function completion(sessions: Sessions): vscode.Disposable {
+export function completion(pages: Pages): vscode.Disposable {
   const provider: vscode.CompletionItemProvider = {
     async provideCompletionItems(document, position) {
-      const block = await blockOf(sessions, document);
-      if (!block) return null;
-      return completions(block.answer.open, spotOf(block, position)).map((offered, i) => {
+      const page = await pages.of(document);
+      if (!page) return null;
+      const spot = page.spot(position);
+      const files = wantsFiles(page.open, spot) ? await filesFrom(page.uri) : [];
+      return completions(page.open, spot, files).flatMap((offered, i) => {
+        const inserting = page.range({ text: spot.text, at: offered.insertAt });
+        const replacing = page.range({ text: spot.text, at: offered.replaceAt });
+        if (!inserting || !replacing) return [];
         const item = new vscode.CompletionItem({ label: offered.label, description: offered.detail }, KINDS[offered.kind]);
         item.insertText = offered.snippet ? new vscode.SnippetString(offered.insert) : offered.insert;
-        item.range = { inserting: rangeOf(document, offered.insertAt), replacing: rangeOf(document, offered.replaceAt) };
+        item.range = { inserting, replacing };
         item.sortText = `${i}`.padStart(5, '0');
         item.documentation = shownParts(offered.documentation);
-        return item;
+        return [item];
       });
     },
   };
-  return vscode.languages.registerCompletionItemProvider(CELLS, provider, '.', ' ', ':');
+  return vscode.languages.registerCompletionItemProvider(PAGES, provider, '.', ' ', ':', '#', '"', '/', '(');
+}
+
+/** The sheets and CSV files of the workspace, by their paths from a sheet. */
+async function filesFrom(sheet: vscode.Uri): Promise<readonly string[]> {
+  const folder = vscode.workspace.getWorkspaceFolder(sheet);
+  if (!folder) return [];
+  const pattern = new vscode.RelativePattern(folder, '**/*.{ampwright.md,csv}');
+  const found = await vscode.workspace.findFiles(pattern, undefined, 2000);
+  return found
+    .filter(({ path }) => path !== sheet.path)
+    .map(({ path }) => relativePath(sheet.path, path))
+    .sort();
 }

@@ -2,15 +2,16 @@
 import * as vscode from 'vscode';
 import type { HoverPart } from '../../assist/hover/part.ts';
 import { hover } from '../../assist/hover.ts';
-import type { Sessions } from '../sessions.ts';
-import { blockOf, CELLS, rangeOf, spotOf } from '../spots.ts';
+import { PAGES, type Pages } from '../pages.ts';
 
-export function hovers(sessions: Sessions): vscode.Disposable {
-  return vscode.languages.registerHoverProvider(CELLS, {
+export function hovers(pages: Pages): vscode.Disposable {
+  return vscode.languages.registerHoverProvider(PAGES, {
     async provideHover(document, position) {
-      const block = await blockOf(sessions, document);
-      const found = block && hover(block.answer.open, spotOf(block, position));
-      return found ? new vscode.Hover(found.parts.map(shown), rangeOf(document, found.at)) : null;
+      const page = await pages.of(document);
+      const spot = page?.spot(position);
+      const found = page && spot && hover(page.open, spot);
+      const range = found && page.range({ text: spot.text, at: found.at });
+      return range ? new vscode.Hover(found.parts.map(shown), range) : null;
     },
   });
 }

@@ -1,10 +1,10 @@
-// Outline and folding of calc cells.
+// Outline and folding: of calc cells, and of the whole file where it is open as text.
 import * as vscode from 'vscode';
 import { folds } from '../../assist/folding.ts';
-import { block as blockText } from '../../assist/location.ts';
+import type { TextId } from '../../assist/location.ts';
 import { type OutlineSymbol, type SymbolKind, symbols } from '../../assist/symbols.ts';
-import type { Sessions } from '../sessions.ts';
-import { blockOf, CELLS, rangeOf } from '../spots.ts';
+import type { Page } from '../page.ts';
+import { PAGES, type Pages } from '../pages.ts';
 
 const KINDS: Readonly<Record<SymbolKind, vscode.SymbolKind>> = {
   input: vscode.SymbolKind.Constant,
@@ -20,29 +20,40 @@ const KINDS: Readonly<Record<SymbolKind, vscode.SymbolKind>> = {
   use: vscode.SymbolKind.Module,
 };
 
-export function outline(sessions: Sessions): vscode.Disposable {
+export function outline(pages: Pages): vscode.Disposable {
   return vscode.Disposable.from(
-    vscode.languages.registerDocumentSymbolProvider(CELLS, {
-      async provideDocumentSymbols(document) {
-        const block = await blockOf(sessions, document);
-        return block ? symbols(block.answer.open, blockText(block.number)).map((symbol) => shown(document, symbol)) : null;
+    vscode.languages.registerDocumentSymbolProvider(
+      PAGES,
+      {
+        async provideDocumentSymbols(document) {
+          const page = await pages.of(document);
+          const all = page?.texts.flatMap((text) => symbols(page.open, text).flatMap((symbol) => shown(page, text, symbol) ?? []));
+          return all?.sort((a, b) => a.range.start.compareTo(b.range.start));
+        },
       },
-    }),
-    vscode.languages.registerFoldingRangeProvider(CELLS, {
+      { label: 'Calc sheet' },
+    ),
+    vscode.languages.registerFoldingRangeProvider(PAGES, {
       async provideFoldingRanges(document) {
-        const block = await blockOf(sessions, document);
-        if (!block) return null;
-        return folds(block.answer.open, blockText(block.number)).map(({ kind, at }) => {
-          const { start, end } = rangeOf(document, at);
-          return new vscode.FoldingRange(start.line, end.line, kind === 'comment' ? vscode.FoldingRangeKind.Comment : undefined);
-        });
+        const page = await pages.of(document);
+        return page?.texts.flatMap((text) =>
+          folds(page.open, text).flatMap(({ kind, at }) => {
+            const range = page.range({ text, at });
+            if (!range) return [];
+            return [
+              new vscode.FoldingRange(range.start.line, range.end.line, kind === 'comment' ? vscode.FoldingRangeKind.Comment : undefined),
+            ];
+          }),
+        );
       },
     }),
   );
 }
 
-function shown(document: vscode.TextDocument, { kind, name, detail, at, nameAt, children }: OutlineSymbol): vscode.DocumentSymbol {
-  const symbol = new vscode.DocumentSymbol(name || ' ', detail, KINDS[kind], rangeOf(document, at), rangeOf(document, nameAt));
-  symbol.children = children.map((child) => shown(document, child));
+function shown(page: Page, text: TextId, { kind, name, detail, at, nameAt, children }: OutlineSymbol): vscode.DocumentSymbol | null {
+  const [whole, own] = [page.range({ text, at }), page.range({ text, at: nameAt })];
+  if (!whole || !own) return null;
+  const symbol = new vscode.DocumentSymbol(name || ' ', detail, KINDS[kind], whole, own);
+  symbol.children = children.flatMap((child) => shown(page, text, child) ?? []);
   return symbol;
 }

@@ -1,14 +1,13 @@
 // The form of the function whose call is being written, with the parameter at hand.
 import * as vscode from 'vscode';
 import { signatureHelp } from '../../assist/signature-help.ts';
-import type { Sessions } from '../sessions.ts';
-import { blockOf, CELLS, spotOf } from '../spots.ts';
+import { PAGES, type Pages } from '../pages.ts';
 
-export function signatures(sessions: Sessions): vscode.Disposable {
+export function signatures(pages: Pages): vscode.Disposable {
   const provider: vscode.SignatureHelpProvider = {
     async provideSignatureHelp(document, position) {
-      const block = await blockOf(sessions, document);
-      const found = block && signatureHelp(block.answer.open, spotOf(block, position));
+      const page = await pages.of(document);
+      const found = page && signatureHelp(page.open, page.spot(position));
       if (!found) return null;
       const signature = new vscode.SignatureInformation(found.label, found.documentation);
       signature.parameters = found.parameters.map(
@@ -20,5 +19,5 @@ export function signatures(sessions: Sessions): vscode.Disposable {
       return help;
     },
   };
-  return vscode.languages.registerSignatureHelpProvider(CELLS, provider, '(', ',');
+  return vscode.languages.registerSignatureHelpProvider(PAGES, provider, '(', ',');
 }

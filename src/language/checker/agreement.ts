@@ -7,6 +7,7 @@ import { typeProblem } from '../problems/types.ts';
 import { common, disagreement, elementOf, type QuantityType, quantity } from '../type.ts';
 import type { Context } from './context.ts';
 import { describeChecked } from './describe.ts';
+import { unitText, withUnit } from './unit-mends.ts';
 
 /** How a meeting is worded: "adds V and …", "compares …", "the branches are …". */
 export interface Meeting {
@@ -36,12 +37,14 @@ export function meet(c: Context, left: Checked, right: Checked, meeting: Meeting
   }
   const why = disagreement(a.dimension, b.dimension);
   if (why === 'dimension') {
+    const { hint, mends } = percentHint(left, right, meeting);
     c.problems.push(
       typeProblem('dimension-mismatch', meeting.at, {
         doing: meeting.doing,
         left: describeChecked(left),
         right: describeChecked(right),
-        ...percentHint(left, right, meeting),
+        hint,
+        mends: [...mends, ...withUnit(left, unitText(right)), ...withUnit(right, unitText(left))],
       }),
     );
     return null;

@@ -1,6 +1,4 @@
 // Declared types (`: A`, `: [ohm]`, `: text`): they check, set the display, and end angle counts and kind of power (T3, T7).
-import type { Mend } from '../../text/problem.ts';
-import type { Span } from '../../text/span.ts';
 import { differenceUnit } from '../../units/quantity.ts';
 import type * as ast from '../ast.ts';
 import type { Checked, Display } from '../checked.ts';
@@ -9,6 +7,7 @@ import { DATE, disagreement, listOf, NUMBER, type QuantityType, TEXT, type Type,
 import { turnMends } from './agreement.ts';
 import { type Context, unknown } from './context.ts';
 import { describe, describeChecked } from './describe.ts';
+import { declaredAs, withUnit } from './unit-mends.ts';
 
 /** The type that a mark means; null is the plain number. `any` gives the unknown type. */
 export function typeOfMark(mark: ast.TypeMark | null): Type {
@@ -42,7 +41,7 @@ export function declare(c: Context, value: Checked, mark: ast.TypeMark | null): 
   if (mark === null || mark.kind === 'any') return value;
   const wanted = typeOfMark(mark);
   if (value.type.is === 'unknown') return { ...value, display: displayOfMark(mark) };
-  const fitted = shapedTo(c, value, wanted, displayOfMark(mark), value.at);
+  const fitted = shapedTo(c, value, wanted, displayOfMark(mark), mark);
   if (fitted === null) return unknown(value.at);
   const display = displayOfMark(mark);
   const sameUnit =
@@ -56,7 +55,8 @@ function unitText(display: Display): string {
 }
 
 /** The declared type in the value's shape; null where it does not fit (reported). */
-function shapedTo(c: Context, value: Checked, wanted: Type, display: Display, at: Span): Type | null {
+function shapedTo(c: Context, value: Checked, wanted: Type, display: Display, mark: ast.TypeMark): Type | null {
+  const { at } = value;
   const element = value.type.is === 'list' ? value.type.of : value.type;
   const target = wanted.is === 'list' ? wanted.of : wanted;
   const listWanted = wanted.is === 'list';
@@ -66,7 +66,7 @@ function shapedTo(c: Context, value: Checked, wanted: Type, display: Display, at
   }
   if (element.is === 'unknown') return null;
   if (target.is === 'quantity' && element.is === 'quantity') {
-    if (!agrees(c, element, target, value, display, at)) return null;
+    if (!agrees(c, element, target, value, display, mark)) return null;
     return value.type.is === 'list' ? listOf(target) : target;
   }
   if (target.is === element.is) return value.type;
@@ -74,7 +74,8 @@ function shapedTo(c: Context, value: Checked, wanted: Type, display: Display, at
   return null;
 }
 
-function agrees(c: Context, found: QuantityType, wanted: QuantityType, value: Checked, display: Display, at: Span): boolean {
+function agrees(c: Context, found: QuantityType, wanted: QuantityType, value: Checked, display: Display, mark: ast.TypeMark): boolean {
+  const { at } = value;
   if (found.zero && !wanted.point) return true;
   const unit = display === null || display === 'auto' ? 'plain number' : display.text;
   const why = disagreement(found.dimension, wanted.dimension);
@@ -84,7 +85,8 @@ function agrees(c: Context, found: QuantityType, wanted: QuantityType, value: Ch
     return false;
   }
   if (why === 'dimension' || found.point !== wanted.point) {
-    const { hint, mends } = why === null ? pointHint(found, wanted, display, at) : { hint: '', mends: [] };
+    const hint = why === null ? pointHint(found, display) : '';
+    const mends = why === null ? [] : [...withUnit(value, unit === 'plain number' ? '' : unit), ...declaredAs(value, mark)];
     c.problems.push(typeProblem('wrong-dimension', at, { found: describeChecked(value), wanted: describe(wanted, display), hint, mends }));
     return false;
   }
@@ -94,8 +96,7 @@ function agrees(c: Context, found: QuantityType, wanted: QuantityType, value: Ch
   return true;
 }
 
-function pointHint(found: QuantityType, _wanted: QuantityType, display: Display, _at: Span): { hint: string; mends: readonly Mend[] } {
-  if (found.point) return { hint: '; a point is declared in degC, `T - absolute_zero` is in kelvins above zero', mends: [] };
-  const write = display !== null && display !== 'auto' ? differenceUnit(display).text : 'K';
-  return { hint: `; a difference is declared in ${write}`, mends: [] };
+function pointHint(found: QuantityType, display: Display): string {
+  if (found.point) return '; a point is declared in degC, `T - absolute_zero` is in kelvins above zero';
+  return `; a difference is declared in ${display !== null && display !== 'auto' ? differenceUnit(display).text : 'K'}`;
 }

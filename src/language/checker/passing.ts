@@ -8,6 +8,7 @@ import { turnMends } from './agreement.ts';
 import type { Context } from './context.ts';
 import { displayOfMark, typeOfMark } from './declared.ts';
 import { describe, describeChecked } from './describe.ts';
+import { withUnit } from './unit-mends.ts';
 
 export interface Passed {
   /** The type that the body sees. */
@@ -63,7 +64,7 @@ function element(c: Context, arg: Checked, found: Type, mark: ast.TypeMark | nul
 }
 
 function refuse(c: Context, arg: Checked, wanted: string, target: Target, found?: QuantityType, expected?: QuantityType): null {
-  const offer: { hint: string; mends: Mend[] } = { hint: '', mends: [] };
+  const offer: { hint: string; mends: Mend[] } = { hint: '', mends: expected && !expected.point ? withUnit(arg, wanted) : [] };
   if (found !== undefined && expected !== undefined && found.point !== expected.point && found.dimension.si === expected.dimension.si) {
     offer.hint = found.point
       ? '; a point of temperature is no difference, take `T - …`'
