@@ -1,4 +1,8 @@
-// Builds the bundles: the extension for Node and for the browser, the notebook renderer, the command line.
+// Builds the bundles (the extension for Node and for the browser, the notebook renderer, the command line) and the pages of the reference.
+import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
 const shared = {
@@ -12,7 +16,7 @@ const shared = {
 };
 const editor = { ...shared, entryPoints: ['src/editor/extension.ts'], format: 'cjs', external: ['vscode'] };
 
-await Promise.all([
+const bundles = () => [
   build({ ...editor, outfile: 'dist/extension.cjs', platform: 'node' }),
   // The browser host takes `extension.cjs` for CommonJS, and then loads `extension.cjs.js`: it adds the suffix to every path without it.
   build({ ...editor, outfile: 'dist/browser/extension.cjs.js', platform: 'browser' }),
@@ -25,4 +29,21 @@ await Promise.all([
     platform: 'node',
     banner: { js: '#!/usr/bin/env node\nimport { createRequire } from "node:module";\nconst require = createRequire(import.meta.url);' },
   }),
-]);
+];
+
+/** The reference is made by the code that it describes: bundled to a temporary file, run here, and its pages written to dist/reference. */
+async function reference() {
+  const folder = await mkdtemp(join(tmpdir(), 'ampwright-reference-'));
+  const outfile = join(folder, 'reference.mjs');
+  try {
+    await build({ ...shared, entryPoints: ['src/report/reference.ts'], outfile, format: 'esm', platform: 'browser', sourcemap: false });
+    const { referencePages } = await import(pathToFileURL(outfile));
+    const { version } = JSON.parse(await readFile('package.json', 'utf8'));
+    await mkdir('dist/reference', { recursive: true });
+    await Promise.all(referencePages(version).map(({ file, html }) => writeFile(`dist/reference/${file}`, html)));
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}
+
+await Promise.all(process.argv.includes('--reference') ? [reference()] : [...bundles(), reference()]);

@@ -1,20 +1,18 @@
 // The audit sheet: one self-contained HTML page that explains itself, without network and without script.
 import { problems } from '../view/ledger/parts.ts';
 import type { ProblemView, SheetView } from '../view/model.ts';
-import { type ElementNode, element, escapeText, toHtml } from '../view/node.ts';
+import { type ElementNode, element, toHtml } from '../view/node.ts';
 import { STYLE } from '../view/style.ts';
 import { toView } from '../view/to-view.ts';
 import type { ReportInput } from './input.ts';
 import { body } from './page/body.ts';
+import { htmlDocument } from './page/document.ts';
 import { cautions, decisionRule, signatureWords } from './page/fixed-words.ts';
 import { PAGE_STYLE, paper } from './page/style.ts';
 import { titleBlock, UNTITLED } from './page/title-block.ts';
 import type { RegisterInput } from './registers/register.ts';
 import { REGISTERS } from './registers.ts';
 import { summaryLine } from './summary.ts';
-
-/** What the page may load and run: nothing but its own style. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /** The page of a sheet; the same input gives the same bytes. */
 export function auditPage(input: ReportInput): string {
@@ -23,18 +21,12 @@ export function auditPage(input: ReportInput): string {
   const title = front.title ?? UNTITLED;
   const registers = registersOf({ ...input, view });
   const running = [front.number, front.revision && `revision ${front.revision}`, title].filter(Boolean).join(' · ');
-  return `<!DOCTYPE html>
-<html lang="${escapeText(front.language ?? 'en').replaceAll('"', '&quot;')}">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${POLICY}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="generator" content="Ampwright ${escapeText(input.version)}">
-<title>${escapeText(running)}</title>
-<style>${STYLE}${PAGE_STYLE}${paper(running)}</style>
-</head>
-<body>
-<div class="aw-page">
+  return htmlDocument({
+    language: front.language ?? 'en',
+    title: running,
+    style: `${STYLE}${PAGE_STYLE}${paper(running)}`,
+    version: input.version,
+    body: `<div class="aw-page">
 ${toHtml(titleBlock({ front, digest: input.digest, version: input.version }))}
 ${toHtml(summary(view, input))}
 ${toHtml(contents(registers))}
@@ -48,10 +40,8 @@ ${toHtml(words('decisions', 'How decisions are made', decisionRule()))}
 ${toHtml(words('cautions', 'Cautions', cautions()))}
 </main>
 ${toHtml(element('footer', {}, signatureWords()))}
-</div>
-</body>
-</html>
-`;
+</div>`,
+  });
 }
 
 function summary(view: SheetView, { sheet }: ReportInput): ElementNode {

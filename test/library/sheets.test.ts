@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import type { FunctionDefinition, Statement } from '../../src/language/ast.ts';
 import { parse } from '../../src/language/parser.ts';
+import { print } from '../../src/language/print.ts';
 import { evaluateSheet } from '../../src/run/evaluate.ts';
 import { readSheet } from '../../src/sheet/read-sheet.ts';
 import { calcCells } from '../../src/sheet/sheet.ts';
@@ -50,6 +51,14 @@ describe('the library', () => {
         const entries = new Set(statements.flatMap((s) => (s.kind === 'entry' ? [s.name.name] : [])));
         const missing = functions.filter((f) => !entries.has(`example_${f.name.name}`)).map((f) => f.name.name);
         assert.deepEqual(missing, []);
+      });
+
+      it('says of every check what it is checked against, or why it must hold', () => {
+        const checks = statements.filter((s) => s.kind === 'requirement');
+        assert.deepEqual(
+          checks.filter((s) => !s.clauses.because).map((s) => print(s.condition)),
+          [],
+        );
       });
 
       it('names a source for every table', () => {

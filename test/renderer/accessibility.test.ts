@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { auditPage } from '../../src/report/page.ts';
 import { evaluateSheet } from '../../src/run/evaluate.ts';
 import { toView } from '../../src/view/to-view.ts';
-import { accessibilityFindings, closeBrowser, LOOKS, show } from '../support/browser.ts';
+import { accessibilityFindings, closeBrowser, LOOKS, overflow, show } from '../support/browser.ts';
 import { render, stage } from './bundle.ts';
 
 const sample = readFileSync(new URL('../../samples/starter-sizing.ampwright.md', import.meta.url), 'utf8');
@@ -15,16 +15,6 @@ const sheets = { 'the sample': sample, 'a sheet with everything': everything };
 function unfold(page: Page): Promise<void> {
   return page.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
-  });
-}
-
-/** How far the page reaches beyond its window, and what sticks out of its cell. */
-function overflow(page: Page): Promise<readonly string[]> {
-  return page.evaluate(() => {
-    const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
-    const cells = [...document.querySelectorAll('.aw-table td, .aw-table th, .aw-register td, .aw-register th')];
-    const out = cells.filter((c) => c.scrollWidth > c.clientWidth + 1 && !c.querySelector('[tabindex]') && !c.closest('thead'));
-    return [...(wide > 0 ? [`page by ${wide}px`] : []), ...out.map((c) => `${c.className}: ${c.textContent?.slice(0, 60)}`)];
   });
 }
 

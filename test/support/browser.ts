@@ -58,6 +58,16 @@ export async function accessibilityFindings(page: Page): Promise<readonly string
   });
 }
 
+/** How far the page reaches beyond its window, and what sticks out of its cell. */
+export function overflow(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
+    const cells = [...document.querySelectorAll('.aw-table td, .aw-table th, .aw-register td, .aw-register th')];
+    const out = cells.filter((c) => c.scrollWidth > c.clientWidth + 1 && !c.querySelector('[tabindex]') && !c.closest('thead'));
+    return [...(wide > 0 ? [`page by ${wide}px`] : []), ...out.map((c) => `${c.className}: ${c.textContent?.slice(0, 60)}`)];
+  });
+}
+
 interface AxeResults {
   readonly violations: readonly { readonly id: string; readonly help: string; readonly nodes: readonly { readonly html: string }[] }[];
 }

@@ -58,7 +58,7 @@ export const powers: readonly Builtin[] = [
     'exp',
     unary(exp, (_x, y) => y),
     'Exponential function.',
-    'e^x',
+    'eˣ',
     'exp(-1)',
   ),
   plainFunction(

@@ -1,13 +1,11 @@
 // Comparisons as one self-contained HTML page, without network and without script.
 import type { ComparedSheet, Comparisons } from '../../review/comparisons.ts';
-import { type ElementNode, element, escapeText, type Tag, toHtml, type ViewNode } from '../../view/node.ts';
+import { type ElementNode, element, type Tag, toHtml, type ViewNode } from '../../view/node.ts';
 import { STYLE } from '../../view/style.ts';
+import { htmlDocument } from '../page/document.ts';
 import { PAGE_STYLE } from '../page/style.ts';
 import { headline, sheetLine } from './headline.ts';
 import { type Cell, type Row, type Section, sectionsOf } from './sections.ts';
-
-/** What the page may load and run: nothing but its own style. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 const COMPARISON_STYLE = `
 .aw-compared del { color: var(--aw-fails); text-decoration: line-through; }
@@ -28,20 +26,13 @@ const COMPARISON_STYLE = `
 
 /** The page; the same comparisons give the same bytes. */
 export function comparisonsPage(comparisons: Comparisons): string {
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${POLICY}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escapeText(`What changed: ${comparisons.old} → ${comparisons.new}`)}</title>
-<style>${STYLE}${PAGE_STYLE}${COMPARISON_STYLE}</style>
-</head>
-<body>
-${toHtml(element('div', { class: 'aw-page' }, comparisonsView(comparisons)))}
-</body>
-</html>
-`;
+  return htmlDocument({
+    language: 'en',
+    title: `What changed: ${comparisons.old} → ${comparisons.new}`,
+    style: `${STYLE}${PAGE_STYLE}${COMPARISON_STYLE}`,
+    body: toHtml(element('div', { class: 'aw-page' }, comparisonsView(comparisons))),
+    version: null,
+  });
 }
 
 /** What the page shows, as a tree: an editor can show it as well. A row's `data-key` is `sheet:old line:new line`, the sheet counted from 0. */
