@@ -49,6 +49,7 @@ const base = {
   problems: list(problem),
   missing: words,
   reads: list(link),
+  was: words,
 };
 
 const choice = z.object({
@@ -81,7 +82,9 @@ const column = z.object({
   symbol: node,
   formula,
   reading: words,
+  labels: list(text),
   values: list(z.nullable(shown)),
+  were: list(words),
 });
 const definition = z.object({
   ...base,
@@ -135,6 +138,7 @@ const tabulation = z.object({
   kind: z.literal('tabulation'),
   heads: list(z.object({ title: text, unit: text })),
   cells: list(list(words)),
+  were: list(words),
 });
 
 const instrument = z.object({
@@ -155,7 +159,13 @@ const unreadable = z.object({ ...base, kind: z.literal('unreadable'), name: word
 const row = z.discriminatedUnion('kind', [
   entry, column, definition, requirement, curve, tabulation, instrument, action, use, unreadable,
 ]); // biome-ignore format: a list
-const cell: z.ZodMiniType<CellView> = z.object({ cell: number, rows: list(row), problems: list(problem) });
+const cell: z.ZodMiniType<CellView> = z.object({
+  cell: number,
+  rows: list(row),
+  problems: list(problem),
+  current: z.boolean(),
+  gone: list(z.object({ result: text, text })),
+});
 
 /** The view model in a value, or what is wrong with it. */
 export function readCellView(value: unknown): { readonly view: CellView } | { readonly fault: string } {

@@ -3,6 +3,7 @@ import { columnRow, entryRow } from './ledger/entry.ts';
 import { curveRow, tabulationRow } from './ledger/figure.ts';
 import { problems, wide } from './ledger/parts.ts';
 import { actionRow, functionRow, instrumentRow, unreadableRow, useRow } from './ledger/record.ts';
+import { outdated, recordedElse } from './ledger/recorded.ts';
 import { requirementRow } from './ledger/requirement.ts';
 import type { CellView, RowView } from './model.ts';
 import { type ElementNode, element } from './node.ts';
@@ -15,7 +16,14 @@ export function ledger(view: CellView): ElementNode {
     rowElement(row),
     ...(row.problems.length > 0 ? [wide('problemrow', problems(row.problems))] : []),
   ]);
-  return element('div', { class: 'aw-ledger' }, view.problems.length > 0 && problems(view.problems), rows.length > 0 && table(view, rows));
+  return element(
+    'div',
+    { class: `aw-ledger${view.current ? '' : ' aw-outdated'}` },
+    !view.current && outdated(),
+    recordedElse(view),
+    view.problems.length > 0 && problems(view.problems),
+    rows.length > 0 && table(view, rows),
+  );
 }
 
 function table(view: CellView, rows: readonly ElementNode[]): ElementNode {

@@ -42,3 +42,12 @@ export function problemMark(severity: ProblemView['severity']): ElementNode {
   const path = { error: 'M1 7h6m6 0h6M7 2l-2 10M15 2l-2 10', warning: 'M1 10h5l4-7 4 7h5', note: 'M2 7h2m4 0h2m4 0h2' }[severity];
   return mark(severity, element('path', { d: path, class: 'aw-mark-line' }));
 }
+
+/** Two bars of which only the outline of the older is left: what is shown is not what the text says now, or not what the file says. */
+export function differenceMark(): ElementNode {
+  return mark('difference', element('rect', { x: 1.75, y: 1.75, width: 12.5, height: 4.5, class: 'aw-mark-hollow' }), lower());
+}
+
+function lower(): ElementNode {
+  return element('rect', { x: 5, y: 9, width: 14, height: 4, class: 'aw-mark-bar' });
+}

@@ -13,6 +13,18 @@ export interface CellView {
   readonly rows: readonly RowView[];
   /** Problems that belong to none of the rows. */
   readonly problems: readonly ProblemView[];
+  /** False where the text has changed since these results were made and nothing has brought them up to date. */
+  readonly current: boolean;
+  /** What the file has recorded for this cell and no statement gives any more. */
+  readonly gone: readonly RecordedView[];
+}
+
+/** A recorded result. */
+export interface RecordedView {
+  /** `I_n`, `shall I_n <= I_AC3`. */
+  readonly result: string;
+  /** `34.40 A`, or both sides and the status. */
+  readonly text: string;
 }
 
 /** A value as text for reading. */
@@ -106,6 +118,8 @@ interface RowBase {
   readonly missing: string | null;
   /** What it reads directly. */
   readonly reads: readonly LinkView[];
+  /** What the file has recorded where this run gives something else: `33.8 A`, `33 A ≤ 40 A: holds, 18 % in hand`; null where it is the same. */
+  readonly was: string | null;
 }
 
 export interface EntryRow extends RowBase {
@@ -142,8 +156,12 @@ export interface ColumnRow extends RowBase {
   readonly formula: FormulaView;
   /** `read with DMM_7 on 2026-10-02`. */
   readonly reading: string | null;
+  /** What the table's rows are called: their first text, else their number. */
+  readonly labels: readonly string[];
   /** One a row of the table; null where it has no value. */
   readonly values: readonly (ValueView | null)[];
+  /** `was` for each row. */
+  readonly were: readonly (string | null)[];
 }
 
 export interface FunctionRow extends RowBase {
@@ -220,6 +238,8 @@ export interface TabulationRow extends RowBase {
   readonly kind: 'tabulation';
   readonly heads: readonly { readonly title: string; readonly unit: string }[];
   readonly cells: readonly (readonly (string | null)[])[];
+  /** `was` for each line. */
+  readonly were: readonly (string | null)[];
 }
 
 export interface InstrumentRow extends RowBase {

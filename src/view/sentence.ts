@@ -3,14 +3,19 @@ import type { CellView, ProblemView, RequirementRow, RowView, SidesView, ValueVi
 
 /** The rows of a cell, a sentence a line. */
 export function sentences(view: CellView): string {
-  return [...view.problems.map(problemSentence), ...view.rows.flatMap((row) => [sentence(row), ...row.problems.map(problemSentence)])].join(
-    '\n',
-  );
+  return [
+    ...(view.current ? [] : ['Not current: the sheet has changed since these results were made.']),
+    ...view.problems.map(problemSentence),
+    ...view.rows.flatMap((row) => [sentence(row), ...row.problems.map(problemSentence)]),
+  ].join('\n');
 }
 
 /** One row. */
 export function sentence(row: RowView): string {
-  return `${statement(row)}${row.description ? ` (${row.description})` : ''}${sourceWords(row)}.`.replaceAll('\u00A0', ' ');
+  return `${statement(row)}${row.description ? ` (${row.description})` : ''}${sourceWords(row)}${row.was === null ? '' : `; recorded: ${row.was}`}.`.replaceAll(
+    '\u00A0',
+    ' ',
+  );
 }
 
 function statement(row: RowView): string {

@@ -6,6 +6,7 @@ import { NARROW } from './style/narrow.ts';
 import { PARTS } from './style/parts.ts';
 import { PLOT } from './style/plot.ts';
 import { PRINT } from './style/print.ts';
+import { RECORDED } from './style/recorded.ts';
 
 /** The style of all that `ledger` makes. Every class begins with `aw-`, every variable with `--aw-`. */
-export const STYLE = [COLOURS, LEDGER, PARTS, DRAWING, PLOT, NARROW, PRINT].join('\n');
+export const STYLE = [COLOURS, LEDGER, PARTS, DRAWING, PLOT, RECORDED, NARROW, PRINT].join('\n');

@@ -1,6 +1,7 @@
 // From the answer of a run to the view model: one row a statement.
 import type { FunctionDefinition } from '../language/ast.ts';
 import type { CellResult, SheetResult, StatementResult } from '../run/result.ts';
+import type { ResultRow } from '../sheet/results-block.ts';
 import { lineMap } from '../text/lines.ts';
 import type { FormulaContext } from './math/formula.ts';
 import type { Scope } from './math/scope.ts';
@@ -11,12 +12,20 @@ import { problemOf, type RowContext } from './rows/context.ts';
 import { curveRow, tabulationRow } from './rows/curve.ts';
 import { entryRow } from './rows/entry.ts';
 import { functionRow } from './rows/function.ts';
+import { recordedOf } from './rows/recorded.ts';
 import { actionRow, instrumentRow, unreadableRow, useRow } from './rows/register.ts';
 import { requirementRow } from './rows/requirement.ts';
 
 export interface ViewOptions {
   /** Numbers of the cells to make, in any order; all where it is not given. */
   readonly cells?: ReadonlySet<number>;
+  /**
+   * Rows of the file's results blocks by number of the calc cell. Where they differ from this run, a row tells what it `was`. Left out,
+   * nothing is compared.
+   */
+  readonly recorded?: ReadonlyMap<number, readonly ResultRow[]>;
+  /** False marks everything as made from an older text. */
+  readonly current?: boolean;
 }
 
 /** The view of a sheet's cells, in the order of the sheet. */
@@ -24,16 +33,25 @@ export function toView(result: SheetResult, options: ViewOptions = {}): SheetVie
   const formula = { functions: functionsOf(result), values: valuesOf(result) };
   const names = namesOf(result);
   const cells = result.cells.filter((cell) => options.cells?.has(cell.cell) ?? true);
-  return { cells: cells.map((cell) => cellView(cell, result, formula, names)) };
+  return { cells: cells.map((cell) => cellView(cell, result, formula, names, options)) };
 }
 
-function cellView(cell: CellResult, result: SheetResult, formula: FormulaContext, names: ReadonlySet<string>): CellView {
-  const context: RowContext = { result, cell, lines: lineMap(cell.code), formula, names };
+function cellView(
+  cell: CellResult,
+  result: SheetResult,
+  formula: FormulaContext,
+  names: ReadonlySet<string>,
+  options: ViewOptions,
+): CellView {
+  const recorded = recordedOf(cell, options.recorded?.get(cell.cell) ?? []);
+  const context: RowContext = { result, cell, lines: lineMap(cell.code), formula, names, recorded };
   const told = new Set(cell.statements.flatMap((s) => s.problems));
   return {
     cell: cell.cell,
     rows: distinct(cell.statements.map((s) => rowOf(s, context))),
     problems: cell.problems.filter((p) => !told.has(p)).map((p) => problemOf(p, context)),
+    current: options.current ?? true,
+    gone: recorded.gone,
   };
 }
 

@@ -3,6 +3,7 @@ import type { BudgetView, ChoiceView, ColumnRow, EntryRow } from '../model.ts';
 import { type Child, type ElementNode, element } from '../node.ts';
 import {
   anchor,
+  besideRecorded,
   cell,
   formula,
   formulaCell,
@@ -31,10 +32,12 @@ export function entryRow(row: EntryRow): ElementNode {
         ? formulaCells(row.formula, 'Formula')
         : [cell('formula', null, [], 2)]),
     cell('result', null, [
-      unfolding(row.key, result, row.value ? row.value.remark : row.missing, [
-        links('Depends on', row.reads),
-        budget(row.budget),
-        links('Used by', row.usedBy),
+      ...besideRecorded(row.was, [
+        unfolding(row.key, result, row.value ? row.value.remark : row.missing, [
+          links('Depends on', row.reads),
+          budget(row.budget),
+          links('Used by', row.usedBy),
+        ]),
       ]),
       row.choice && choice(row.choice),
     ]),
@@ -92,7 +95,7 @@ function share(part: number): ElementNode {
 
 export function columnRow(row: ColumnRow): ElementNode {
   const count = row.values.length;
-  const items = row.values.map((v) => element('li', {}, v === null ? '–' : value(v)));
+  const items = row.values.map((v, i) => element('li', {}, ...besideRecorded(row.were[i] ?? null, v === null ? ['–'] : value(v))));
   const summary = row.missing ? MISSING : element('span', { class: 'aw-value' }, `${count} ${count === 1 ? 'row' : 'rows'}`);
   return element(
     'tr',

@@ -37,12 +37,13 @@ function number(value: number | null): string {
 export function tabulationRow(row: TabulationRow): ElementNode {
   if (row.missing !== null)
     return wide('tabulation', element('span', { class: 'aw-missing' }, `Tabulation not calculated: ${row.missing}`));
-  const heads = row.heads.map((h) => inUnit(h.title, h.unit));
+  const differs = row.were.some((was) => was !== null);
+  const heads = [...row.heads.map((h) => inUnit(h.title, h.unit)), ...(differs ? ['Recorded'] : [])];
   return wide(
     'tabulation',
     table(
       heads,
-      row.cells.map((line) => line.map((c) => c ?? '–')),
+      row.cells.map((line, i) => [...line.map((c) => c ?? '–'), ...(differs ? [row.were[i] ?? ''] : [])]),
       row.description,
     ),
   );

@@ -73,6 +73,16 @@ export function value(view: ValueView): Child[] {
   ];
 }
 
+/** A result beside what the file has recorded, where that is something else; `now` alone where it is not. */
+export function besideRecorded(was: string | null, now: readonly Child[]): Child[] {
+  if (was === null) return [...now];
+  return [
+    element('div', { class: 'aw-was' }, element('span', { class: 'aw-label' }, 'Recorded'), ' ', element('span', { class: 'aw-old' }, was)),
+    element('div', { class: 'aw-label' }, 'Now'),
+    ...now,
+  ];
+}
+
 /** In place of a result. */
 export const MISSING = element('span', { class: 'aw-missing' }, 'not calculated');
 

@@ -3,7 +3,7 @@ import { gauge } from '../gauge.ts';
 import { statusMark } from '../mark.ts';
 import type { FormulaParts, RequirementRow, SidesView, StatusView } from '../model.ts';
 import { type Child, type ElementNode, element, textOf } from '../node.ts';
-import { cell, formulaCells, head, links, sourceCell, unfolding } from './parts.ts';
+import { besideRecorded, cell, formulaCells, head, links, sourceCell, unfolding } from './parts.ts';
 
 /** What the words of the notation ask for. */
 export const FORCE = { shall: 'Requirement', should: 'Recommendation' } as const;
@@ -15,9 +15,11 @@ export function requirementRow(row: RequirementRow): ElementNode {
     head(element('span', { class: 'aw-force' }, row.force), row),
     ...formulaCells(row.condition, 'Condition'),
     cell('result', null, [
-      unfolding(row.key, [status(row.status)], row.sides ? sides(row.sides, row.condition.putIn) : row.missing, [
-        row.rows.length > 0 && eachRow(row),
-        links('Depends on', row.reads),
+      ...besideRecorded(row.was, [
+        unfolding(row.key, [status(row.status)], row.sides ? sides(row.sides, row.condition.putIn) : row.missing, [
+          row.rows.length > 0 && eachRow(row),
+          links('Depends on', row.reads),
+        ]),
       ]),
       row.forEach && element('div', { class: 'aw-remark' }, row.forEach),
       row.throughout && element('div', { class: 'aw-remark' }, row.throughout),

@@ -17,6 +17,11 @@ export function readableText(text: string): string {
   return readable(numberText(text)).replaceAll(' ', '\u00A0');
 }
 
+/** A line of several quantities and words, such as `5.6 mohm ≤ 3.5 mohm, fails`, for reading; its blanks may break. */
+export function readableLine(text: string): string {
+  return readable(text.replace(/(?<![^\s([=])-(?=[\d.])/g, '−'));
+}
+
 function readable(text: string): string {
   return text.replace(/(?<![\p{L}\d])([\p{L}µ]?)ohm(?!\p{L})/gu, '$1Ω').replace(/(?<!\p{L})deg([CF])(?!\p{L})/gu, '°$1');
 }

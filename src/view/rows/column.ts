@@ -16,6 +16,8 @@ export function columnRow(of: ColumnResult, context: RowContext): ColumnRow {
     symbol: columnSymbol(of.table, of.column),
     formula: formulaOf(value, clauses.locals, context.formula),
     reading: readingText(of.statement.reading),
+    labels: of.labels,
     values: of.values.map((v) => v && valueView(v)),
+    were: context.recorded.column(of),
   };
 }

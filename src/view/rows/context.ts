@@ -10,6 +10,7 @@ import { grouped, words } from '../math/typeset.ts';
 import { functionName } from '../math.ts';
 import type { LabelView, LinkView, ProblemView, RowView } from '../model.ts';
 import { element, type ViewNode } from '../node.ts';
+import type { Recorded } from './recorded.ts';
 
 export interface RowContext {
   readonly result: SheetResult;
@@ -18,9 +19,10 @@ export interface RowContext {
   readonly formula: FormulaContext;
   /** Names that have a row in this sheet; columns as `motors.I_n`. */
   readonly names: ReadonlySet<string>;
+  readonly recorded: Recorded;
 }
 
-type Base = Pick<RowView, 'key' | 'line' | 'description' | 'source' | 'because' | 'problems' | 'missing' | 'reads'>;
+type Base = Pick<RowView, 'key' | 'line' | 'description' | 'source' | 'because' | 'problems' | 'missing' | 'reads' | 'was'>;
 
 /** The parts that every row has; `label` tells the statement from the others of its kind. */
 export function baseOf(of: StatementResult, label: string, context: RowContext): Base {
@@ -34,6 +36,7 @@ export function baseOf(of: StatementResult, label: string, context: RowContext):
     problems: of.problems.map((p) => problemOf(p, context)),
     missing: 'missing' in of ? missingText(of.missing) : null,
     reads: of.reads.map((name) => linkOf(name, context)),
+    was: context.recorded.was(of),
   };
 }
 

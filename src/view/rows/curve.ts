@@ -22,6 +22,7 @@ export function tabulationRow(of: TabulationResult, context: RowContext): Tabula
     kind: 'tabulation',
     heads: of.heads.map((h) => ({ title: h.title, unit: unitText(h.unit) })),
     cells: of.rows.map((row) => row.map((shown) => shown && cellText(shown))),
+    were: context.recorded.tabulation(of),
   };
 }
 
