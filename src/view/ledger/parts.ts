@@ -9,8 +9,8 @@ import { type Child, type ElementNode, element, textOf, type ViewNode } from '..
 export const COLUMNS = 5;
 
 // Letters: a part with more is set smaller; one with yet more needs two columns, and can be scrolled where there is but one.
-const LONG = 28;
-const LONGEST = 34;
+const LONG = 25;
+const LONGEST = 31;
 
 /** A formula in so many columns; its line may break between the parts. */
 export function formula(parts: FormulaParts, columns = 1): ElementNode {
