@@ -1,9 +1,12 @@
 // `ampwright batch`: the real program on files and pipes.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { copyFileSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { ampwright, type Outcome } from '../support/program.ts';
+import { golden } from '../support/golden.ts';
+import { ampwright, type Outcome, program } from '../support/program.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const SHEET = `# Starter
@@ -83,5 +86,114 @@ describe('batch', function () {
     const { code } = await run('tag,P_n / kW\nM,1\n"N,2\n', '--out', 'out.csv');
     assert.equal(code, 2);
     assert.equal(readFileSync(join(folder.path, 'out.csv'), 'utf8'), 'old\n');
+  });
+
+  it('answers the rows of a fixture as approved, bad ones told and counted', async () => {
+    copyFileSync('test/cli/fixtures/rows.ampwright.md', folder.at('rows.ampwright.md'));
+    copyFileSync('test/cli/fixtures/rows.csv', folder.at('rows.csv'));
+    const { code, stdout, stderr } = await ampwright(['batch', 'rows.ampwright.md', '--rows', 'rows.csv'], { cwd: folder.path });
+    golden('test/cli/golden/rows-calculated.csv', stdout);
+    golden('test/cli/golden/rows-calculated.txt', stderr);
+    assert.equal(code, 2);
+  });
+
+  it('writes what another sheet reads as a table', async () => {
+    copyFileSync('test/cli/fixtures/rows.ampwright.md', folder.at('rows.ampwright.md'));
+    const [heads, ...rows] = readFileSync('test/cli/fixtures/rows.csv', 'utf8').split('\n');
+    folder.write('rows.csv', [heads, ...rows.slice(0, 4), ''].join('\n'));
+    await ampwright(['batch', 'rows.ampwright.md', '--rows', 'rows.csv', '--out', 'sized.csv'], { cwd: folder.path });
+    const register = `Table sized — [The mill's motors](sized.csv) from calculation "sizing sheet"
+
+\`\`\`ampwright
+n = count(sized)
+largest = greatest I_n of sized
+loose = first of sized where K is "K4"
+widest: A = max(sized.U_of_I_n)
+total: kW = sum(sized.P_n)
+refused = first of sized where shall_R_a_at_most_0_5_mohm_or_spare is "fails"
+shall U_c >= 95 V for each sized
+\`\`\`
+`;
+    folder.write('register.ampwright.md', register);
+    const { code, stdout, stderr } = await ampwright(['evaluate', 'register.ampwright.md', '--json'], { cwd: folder.path });
+    assert.equal(code, 0, stderr);
+    const { entries, requirements, diagnostics } = JSON.parse(stdout);
+    assert.deepEqual(diagnostics, []);
+    assert.deepEqual(
+      entries.map((e: { name: string; text: string }) => `${e.name} = ${e.text}`),
+      ['n = 4', 'largest = M-14', 'loose = M-15', 'widest = 0.2942 A', 'total = 74.50 kW', 'refused = M-14'],
+    );
+    assert.deepEqual(
+      requirements.map((r: { status: string }) => r.status),
+      ['holds'],
+    );
+  });
+
+  it('stands between other programs of a pipe, and ends quietly where the next one has enough', async () => {
+    folder.write('s.ampwright.md', SHEET);
+    folder.write('rows.csv', `tag,P_n / kW\n${Array.from({ length: 50_000 }, (_, i) => `M-${i},${1 + (i % 20)}`).join('\n')}\n`);
+    const pipe = (line: string) =>
+      spawnSync('bash', ['-o', 'pipefail', '-c', line], { cwd: folder.path, encoding: 'utf8', maxBuffer: 1 << 28 });
+    const batch = `'${process.execPath}' '${await program()}' batch s.ampwright.md --rows -`;
+    const whole = pipe(`cat rows.csv | ${batch} | tail -n +2 | wc -l`);
+    assert.deepEqual([whole.status, whole.stdout.trim()], [0, '50000'], whole.stderr);
+    const some = pipe(`cat rows.csv | ${batch} | head -n 2`);
+    assert.deepEqual(
+      some.stdout.split('\n').map((line) => line.split(',')[0]),
+      ['tag', 'M-0', ''],
+    );
+    assert.doesNotMatch(some.stderr, /EPIPE|mistake in Ampwright/);
+  });
+
+  it('is split by GNU parallel as README.md has it, where that is installed', async function () {
+    if (spawnSync('bash', ['-c', 'parallel --version']).status !== 0) this.skip();
+    folder.write('starter.ampwright.md', SHEET);
+    folder.write('motors.csv', `tag,P_n / kW\n${Array.from({ length: 25_000 }, (_, i) => `M-${i},${1 + (i % 20)}`).join('\n')}\n`);
+    const recipe = /^ {4}parallel .*?sized\.csv$/ms.exec(readFileSync('README.md', 'utf8'))![0];
+    const command = recipe.replace('node dist/cli.js', `${process.execPath} ${await program()}`);
+    const split = spawnSync('bash', ['-c', command], { cwd: folder.path, encoding: 'utf8' });
+    assert.equal(split.status, 0, split.stderr);
+    await ampwright(['batch', 'starter.ampwright.md', '--rows', 'motors.csv', '--out', 'whole.csv'], { cwd: folder.path });
+    assert.equal(readFileSync(folder.at('sized.csv'), 'utf8'), readFileSync(folder.at('whole.csv'), 'utf8'));
+  });
+
+  it('runs over rows that would not fit into its memory', async () => {
+    folder.write('s.ampwright.md', SHEET);
+    const remark = 'kept as it came, '.repeat(12);
+    folder.write(
+      'rows.csv',
+      `tag,P_n / kW,remark\n${Array.from({ length: 250_000 }, (_, i) => `M-${i},${1 + (i % 20)},"${remark}"`).join('\n')}\n`,
+    );
+    const { code, stderr } = await ampwright(['batch', 's.ampwright.md', '--rows', 'rows.csv', '--out', 'out.csv'], {
+      cwd: folder.path,
+      env: { NODE_OPTIONS: '--max-old-space-size=48' },
+    });
+    assert.equal(code, 0, stderr);
+    assert.match(stderr, /250,000 rows: 250,000 hold/);
+  });
+
+  it('leaves an old output, and nothing beside it, where it is interrupted', async () => {
+    folder.write('s.ampwright.md', SHEET);
+    folder.write('out.csv', 'old\n');
+    const child = spawn(process.execPath, [await program(), 'batch', 's.ampwright.md', '--rows', '-', '--out', 'out.csv'], {
+      cwd: folder.path,
+    });
+    let said = '';
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      said += text;
+    });
+    child.stdin.write('P_n / kW\n18.5\nabc\n18.5\n');
+    try {
+      // It has told of the second row, so it is in the middle of its work and waits for more.
+      while (!said.includes('row 2')) await once(child.stderr, 'data', { signal: AbortSignal.timeout(30_000) });
+      child.kill('SIGINT');
+      const [code] = await once(child, 'close');
+      assert.equal(code, 2, said);
+    } finally {
+      child.kill('SIGKILL');
+    }
+    assert.match(said, /interrupted; out\.csv was not written/);
+    assert.equal(readFileSync(folder.at('out.csv'), 'utf8'), 'old\n');
+    assert.deepEqual(readdirSync(folder.path).sort(), ['out.csv', 's.ampwright.md']);
   });
 });

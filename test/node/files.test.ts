@@ -1,6 +1,6 @@
 // What a sheet may read.
 import assert from 'node:assert/strict';
-import { mkdirSync, symlinkSync } from 'node:fs';
+import { mkdirSync, symlinkSync, truncateSync } from 'node:fs';
 import { workspaceFiles, workspaceOf } from '../../src/node/files.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -14,6 +14,7 @@ describe('the files that a sheet may read', () => {
     folder.write('work/bytes.csv', Uint8Array.of(0xff, 0xfe));
     folder.write('work/bom.csv', '\ufefftype');
     folder.write('secret.txt', 'secret');
+    truncateSync(folder.write('work/large.csv', 'type,P / kW\n'), 200e6);
     symlinkSync('../../secret.txt', folder.at('work/sheets/secret.csv'));
     symlinkSync('../..', folder.at('work/sheets/out'));
     symlinkSync('../standard.ampwright.md', folder.at('work/sheets/inside.ampwright.md'));
@@ -34,6 +35,7 @@ describe('the files that a sheet may read', () => {
   check('motors.csv/x', { refused: 'it does not exist' });
   check('..', { refused: 'it is a folder' });
   check('../bytes.csv', { refused: 'the file is UTF-16; save it as UTF-8 first' });
+  check('../large.csv', { refused: 'it has more than 64 MiB' });
   check('loop.csv', { refused: 'its symbolic links run in a circle' });
   check('../../secret.txt', { refused: 'it lies outside the workspace' });
   check('../../nothing.txt', { refused: 'it lies outside the workspace' });

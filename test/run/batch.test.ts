@@ -95,4 +95,58 @@ describe('a sheet for many rows', () => {
       ['dimension-mismatch'],
     );
   });
+
+  /** Each row's cells against the sheet with the row's literals written into it. */
+  function sameAsSheet(heads: string, lines: (row: readonly string[]) => readonly string[], given: readonly (readonly string[])[]) {
+    const { batch, problems } = open(heads, lines(given[0]!));
+    assert.notEqual(batch, null, problems.map((p) => p.message).join());
+    for (const row of given) {
+      const { cells, errors } = batch!.run(row);
+      assert.deepEqual(errors, []);
+      const { result } = evaluateSheet(sheet(lines(row)));
+      const wanted = result.cells[0]!.statements.flatMap((s): unknown[] => {
+        if (s.kind === 'requirement') return [s.status];
+        if (s.kind !== 'entry' || s.role === 'input' || s.value?.kind !== 'quantity') return [];
+        return [s.value.value, s.value.uncertainty?.expanded ?? 0];
+      });
+      assert.deepEqual(cells.slice(0, -1), wanted, row.join());
+    }
+  }
+
+  it("reads with the instrument of the input: its gain is one for all readings, its zero is each reading's own", () => {
+    sameAsSheet(
+      'U_a / V|U_b / V',
+      ([a, b]) => [
+        'instrument DMM ± (1 % + 0.1 V) serial "B41" calibrated 2026-03-01 due 2027-03-01',
+        `U_a = ${a} V by DMM on 2026-10-02`,
+        `U_b = ${b} V by DMM on 2026-10-02`,
+        'difference: V = U_a - U_b',
+        'ratio: 1 = U_a / U_b',
+        'shall difference <= 3 V',
+      ],
+      [
+        ['100', '100'],
+        ['103', '100'],
+        ['230', '227.5'],
+        ['5', '100'],
+      ],
+    );
+  });
+
+  it("decides throughout a range of operation, the range's own input replaced or another one", () => {
+    const lines = ([U, L]: readonly string[]) => [
+      `U_0 = ${U!.replace(' ±', ' V ±')} V`,
+      `L = ${L} m`,
+      'U_c: V = U_0 - 0.06 V/m * L',
+      'shall U_c >= 93.5 V throughout U_0 from 104.5 V to 115.5 V',
+      'should U_c >= 93.5 V throughout L from 0 m to 150 m',
+    ];
+    sameAsSheet('U_0 / V|L / m', lines, [
+      ['110 ± 0.5', '60'],
+      ['110 ± 0.5', '183'],
+      ['101', '184'],
+      ['110', '400'],
+      ['95 ± 2', '10'],
+    ]);
+  });
 });
