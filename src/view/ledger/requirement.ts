@@ -78,7 +78,7 @@ function eachRow(row: RequirementRow): ElementNode {
   );
   return element(
     'table',
-    { class: 'aw-budget' },
+    { class: 'aw-budget aw-eachrow' },
     element('caption', {}, 'Row by row, worst first'),
     element('thead', {}, element('tr', {}, element('th', { scope: 'col' }, 'Row'), element('th', { scope: 'col' }, 'Decision'))),
     element('tbody', {}, ...lines),

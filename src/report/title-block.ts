@@ -1,8 +1,8 @@
 // The title block: the data fields of ISO 7200:2004, the digest and the version that computed the sheet.
-import type { FrontMatter } from '../../sheet/front-matter.ts';
-import { signatureStates } from '../../sheet/signatures.ts';
-import { type Child, type ElementNode, element } from '../../view/node.ts';
-import { digestCode } from '../digest-code.ts';
+import type { FrontMatter } from '../sheet/front-matter.ts';
+import { signatureStates } from '../sheet/signatures.ts';
+import { type Child, type ElementNode, element } from '../view/node.ts';
+import { digestCode } from './digest-code.ts';
 
 export interface TitleBlockInput {
   readonly front: FrontMatter;
@@ -88,6 +88,7 @@ function field(name: string, value: Child): ElementNode {
   return element('div', {}, element('dt', {}, name), element('dd', {}, value ?? element('span', { class: 'aw-missing' }, NOT_GIVEN)));
 }
 
+export const SIGNATURES_HEAD = 'Signatures';
 export const SIGNATURE_HEADS = ['Role', 'Name', 'Date', 'State'] as const;
 
 export interface SignatureLine {
@@ -123,7 +124,7 @@ function signatures(front: FrontMatter, digest: string): Child {
   return element(
     'table',
     { class: 'aw-register aw-signatures' },
-    element('caption', {}, 'Signatures'),
+    element('caption', {}, SIGNATURES_HEAD),
     element('thead', {}, element('tr', {}, ...SIGNATURE_HEADS.map((h) => element('th', { scope: 'col' }, h)))),
     element('tbody', {}, ...rows),
   );

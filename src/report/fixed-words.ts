@@ -1,5 +1,5 @@
 // What every sheet says: how decisions are made, what a signature is worth, and what to mind before anyone touches the starter.
-import { type ElementNode, element } from '../../view/node.ts';
+import { type ElementNode, element } from '../view/node.ts';
 
 const DECISIONS = [
   'A requirement (shall) is a criterion of acceptance; a recommendation (should) is reported and decides nothing.',

@@ -1,6 +1,6 @@
 // The prose of a sheet as HTML: Markdown without raw HTML, links to few kinds of places, nothing that loads or runs.
 import MarkdownIt, { type Token } from 'markdown-it';
-import { escapeText } from '../../view/node.ts';
+import { escapeText } from '../view/node.ts';
 
 /** Where the fragments of a sheet lead on its page. */
 export interface Places {
@@ -11,6 +11,8 @@ export interface Places {
 /** Renders the prose cells of one sheet; headings of all of them share one list of ids. */
 export interface ProseRenderer {
   readonly render: (markdown: string) => string;
+  /** What is rendered, for another medium: headings lowered and with their ids, links as they may stand. */
+  readonly tokens: (markdown: string) => readonly Token[];
 }
 
 const DEEPEST = 6;
@@ -40,7 +42,7 @@ export function proseRenderer(places: Places, title: string | null): ProseRender
       for (const child of token.children ?? []) leadToEntry(child, places);
     }
   });
-  return { render: (text) => markdown.render(text) };
+  return { render: (text) => markdown.render(text), tokens: (text) => markdown.parse(text, {}) };
 }
 
 /** Whether a link may stand on the page: to the web, to a mail address, or to a place of the page. */
