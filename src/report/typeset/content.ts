@@ -44,8 +44,8 @@ function hasClass(node: ElementNode, name: string): boolean {
   return (node.attributes.class ?? '').split(' ').includes(name);
 }
 
-// What only a screen has: labels of cells in one column, the second size of a drawing, a name for readers of a table.
-const SCREEN_ONLY = ['aw-unseen', 'aw-celllabel', 'aw-plot-narrow'];
+// What only a screen has: labels of cells in one column, the second size of a drawing and its data, a name for readers of a table.
+const SCREEN_ONLY = ['aw-unseen', 'aw-celllabel', 'aw-plot-narrow', 'aw-curvedata'];
 
 /** Looks of text by class; the functions are the preamble's. */
 const LOOKS: Readonly<Record<string, string>> = {
@@ -60,6 +60,7 @@ const LOOKS: Readonly<Record<string, string>> = {
   'aw-call': 'aside',
   'aw-where': 'aside',
   'aw-label': 'label-of',
+  'aw-symbol': 'symbol-of',
   'aw-value': 'strong',
   'aw-force': 'strong',
   'aw-severity': 'strong',
@@ -115,7 +116,7 @@ function element(node: ElementNode, writer: Writer): Code {
     case 'br':
       return 'linebreak()';
     case 'wbr':
-      return 'h(0pt)';
+      return 'gap';
     case 'details':
       return onPaper(node, writer);
     default:

@@ -28,8 +28,7 @@ export function typesetSource(input: ReportInput, paper: Paper): string {
     call('contents', ...audit.contents.map(({ id, title }) => `(${quoted(id)}, ${quoted(title)})`)),
     writer.place(CALCULATION.id),
     body(input, audit, writer),
-    'pagebreak(weak: true)',
-    joined([writer.place(REGISTER_PART.id), call('heading', 'level: 2', quoted(REGISTER_PART.title))]),
+    call('part', joined([writer.place(REGISTER_PART.id), quoted(REGISTER_PART.title)])),
     ...[...audit.registers, ...audit.words].map((part) => section(part, writer)),
     call('closing', writer.content([audit.closing])),
   ];

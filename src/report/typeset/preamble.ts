@@ -22,15 +22,26 @@ ${COLOURS}
 #let whole(body) = box(body)
 #let mono(body) = text(font: ("${MONO}", ${FAMILIES}), size: 0.88em, body)
 
-#let run(..pieces) = pieces.pos().join(h(0pt))
+// A place where a line may break; one of no width at all would be dropped.
+#let gap = h(0.01pt)
+#let run(..pieces) = pieces.pos().join(gap)
 #let sign(text) = if text.clusters().len() == 1 { symbol(text) } else { text }
 #let eq(alt, body) = math.equation(alt: alt, body)
+// Typst lets a formula reach into the leading above and below its line; with little leading it stays clear of its neighbours.
+#let formula(body) = block(above: 4pt, below: 4pt, {
+  set par(leading: 1.5pt)
+  set text(top-edge: 0.78em, bottom-edge: -0.24em)
+  body
+})
 // One line where it fits, broken between parts, then smaller; what would be too small is spelled out as text.
-#let fit(parts) = layout(room => {
-  let widest = calc.max(..parts.map(part => measure(part).width))
-  if widest <= room.width { parts.join(h(0pt)) }
-  else if widest * 0.62 <= room.width { text(size: 0.98em * (room.width / widest), parts.join(h(0pt))) }
-  else { for part in parts { if part.func() == math.equation { mono(part.alt.clusters().join(h(0pt))) } else { part } } }
+#let fit(..parts) = layout(room => {
+  let widest = calc.max(..parts.pos().map(part => measure(part).width))
+  if widest <= room.width { parts.pos().join() }
+  else if widest * 0.62 <= room.width { text(size: 0.98em * (room.width / widest), parts.pos().join()) }
+  else {
+    show math.equation: it => mono(it.alt.clusters().join(gap))
+    parts.pos().join()
+  }
 })
 
 #let place-of(id) = [#metadata(none)#label(id)]
@@ -52,16 +63,17 @@ ${COLOURS}
   body
 }
 #let head-row(body) = text(size: 0.92em, weight: "bold", quiet(body))
-#let ruled-table(size, ..args) = compact(size, {
+#let ruled-table(size, kept: false, width: 100%, ..args) = compact(size, {
   show table.cell.where(y: 0): head-row
-  block(breakable: true, stroke: (bottom: heavy), table(
+  set table.cell(breakable: not kept)
+  block(width: width, breakable: true, stroke: (bottom: heavy), table(
     stroke: (x, y) => (left: if x > 0 { hair }, top: if y == 0 { heavy } else if y == 1 { 0.6pt + heavy-colour } else { hair }),
     inset: (x: 5pt, y: 3.6pt),
     ..args,
   ))
 })
 #let register(size: 1, ..args) = ruled-table(8pt * size, ..args)
-#let slim(size: 1, ..args) = compact(7.6pt * size, {
+#let slim(size: 1, kept: false, width: 100%, ..args) = compact(7.6pt * size, {
   show table.cell.where(y: 0): head-row
   table(stroke: (x, y) => if y > 0 { (top: hair) }, inset: (x: 4pt, y: 2.6pt), ..args)
 })
@@ -76,6 +88,7 @@ ${COLOURS}
 
 #let field(name, value) = { text(size: 6.6pt, quiet(name)); linebreak(); value }
 #let sheet-count() = context [1 of #counter(page).final().first()]
+#let symbol-of(body) = text(size: 1.1em, body)
 #let title-block(type: [], title: [], follows: [], code: [], fields: (), signatures: [], digest: [], version: []) = block(
   width: 100%, stroke: 1.4pt + heavy-colour, breakable: true, {
     set block(spacing: 0pt)
@@ -88,7 +101,9 @@ ${COLOURS}
         quiet(follows)
       },
       code)
-    grid(columns: (1fr,) * 4, inset: (x: 10pt, y: 4.5pt), stroke: (x, y) => (top: if y == 0 { 0.7pt + heavy-colour } else { hair }, left: if x > 0 { hair }), ..fields)
+    let wide = calc.rem(-fields.len(), 4) + if calc.rem(fields.len(), 4) == 0 { 1 } else { 5 }
+    grid(columns: (1fr,) * 4, inset: (x: 10pt, y: 4.5pt), stroke: (x, y) => (top: if y == 0 { 0.7pt + heavy-colour } else { hair }, left: if x > 0 { hair }),
+      grid.cell(colspan: wide, fields.first()), ..fields.slice(1))
     block(width: 100%, inset: (x: 10pt, y: 6pt), stroke: (top: 0.7pt + heavy-colour), signatures)
     grid(columns: (1fr, auto), inset: (x: 10pt, y: 4.5pt), stroke: (x, y) => (top: 0.7pt + heavy-colour, left: if x > 0 { hair }), digest, version)
   })
@@ -99,13 +114,23 @@ ${COLOURS}
   set text(size: 7.2pt, fill: quiet-colour)
   grid(columns: (1fr, auto), mark, [page #counter(page).display("1 of 1", both: true)])
 }
+#let part(title) = {
+  show heading: set block(above: 3em, below: 1em, width: 100%, inset: (top: 7pt), stroke: (top: 1.4pt + heavy-colour))
+  show heading: set text(size: 13pt)
+  heading(level: 2, title)
+}
 #let closing(body) = block(width: 100%, above: 2em, inset: (top: 6pt), stroke: (top: 0.6pt + heavy-colour), text(size: 8pt, quiet(body)))
-#let contents(..places) = block(above: 1.1em, columns(2, gutter: 8mm, {
-  set par(spacing: 0.6em)
-  for (id, title) in places.pos() {
-    par(link(label(id), { title; h(3pt); box(width: 1fr, repeat(gap: 2pt, quiet[.])); h(3pt); context counter(page).at(label(id)).first() }))
-  }
-}))
+#let contents(..places) = {
+  let lines = places.pos().map(((id, title)) => par(link(label(id), {
+    title; h(3pt); box(width: 1fr, repeat(gap: 2pt, quiet[.])); h(3pt)
+    context counter(page).at(label(id)).first()
+  })))
+  let half = calc.ceil(lines.len() / 2)
+  block(above: 1.2em, below: 1.6em, {
+    set par(spacing: 0.6em)
+    grid(columns: (1fr, 1fr), column-gutter: 8mm, lines.slice(0, half).join(parbreak()), lines.slice(half).join(parbreak()))
+  })
+}
 
 #set text(font: (${FAMILIES}), size: 9pt, fallback: false, hyphenate: false)
 #set par(leading: 0.58em, spacing: 0.95em)

@@ -61,7 +61,7 @@ function block({ token, children }: Nested, writer: Writer): Code {
 
 function proseTable(sections: readonly Nested[]): Code {
   const [head = [], ...lines] = sections.flatMap(({ children }) => children.map((row) => row.children.map(cellOf)));
-  return table('register', { caption: null, heads: head, lines });
+  return table('register', { caption: null, heads: head, lines, natural: true });
 }
 
 function cellOf({ children }: Nested): Cell {

@@ -1,5 +1,6 @@
 // Tables: columns as wide as what stands in them asks for, heads repeated on every page, numbers to the right.
-import { type ElementNode, textOf, type ViewNode } from '../../view/node.ts';
+import { widthOf } from '../../view/math/width.ts';
+import type { ElementNode, ViewNode } from '../../view/node.ts';
 import { array, below, type Code, call, EMPTY, named } from './code.ts';
 import type { Writer } from './writer.ts';
 
@@ -13,6 +14,8 @@ export interface TableParts {
   readonly caption: Code | null;
   readonly heads: readonly Cell[];
   readonly lines: readonly (readonly Cell[])[];
+  /** Whether a small table is no wider than it needs to be. */
+  readonly natural?: boolean;
 }
 
 /** Letters that a page has room for at the size of tables. */
@@ -21,17 +24,27 @@ const PAGE = 118;
 const MOST = 58;
 /** The longest run that is kept whole. */
 const RUN = 16;
+/** The room between two columns, in letters. */
+const GAP = 3;
+/** Letters of a row that is kept on one page; where one is longer, rows may be broken. */
+const KEPT = 900;
+/** A table of prose that needs less room is no wider than that. */
+const NARROW = 70;
 
 /** A table over the whole width; `look` is the name of the function that draws it. */
-export function table(look: 'register' | 'slim', { caption, heads, lines }: TableParts): Code {
+export function table(look: 'register' | 'slim', { caption, heads, lines, natural = false }: TableParts): Code {
   const columns = heads.map((head, i) => columnOf([head, ...lines.map((line) => line[i] ?? NOTHING)]));
   if (columns.length === 0) return EMPTY;
   const room = columns.reduce((sum, column) => sum + column.least, 0);
-  const size = Math.max(0.55, Math.min(1, PAGE / (room + 2 * columns.length)));
+  const wish = columns.reduce((sum, column) => sum + column.wish, 0);
+  const kept = lines.every((line) => line.reduce((sum, cell) => sum + cell.text.length, 0) < KEPT);
+  const size = Math.max(0.55, Math.min(1, PAGE / room));
   const set = call(
     look,
-    named('columns', array(columns.map(({ wish, least }) => `${Math.max(wish, least)}fr`))),
+    named('columns', array(widths(columns).map((width) => `${width.toFixed(1)}fr`))),
     named('align', array(columns.map(({ numbers }) => (numbers ? 'right' : 'left')))),
+    natural && wish < NARROW ? named('width', `${Math.round((100 * wish) / PAGE)}%`) : null,
+    kept ? 'kept: true' : null,
     size < 1 ? named('size', size.toFixed(2)) : null,
     call('table.header', ...heads.map(({ code }) => code)),
     ...lines.flatMap((line) => heads.map((_, i) => line[i]?.code ?? EMPTY)),
@@ -39,20 +52,30 @@ export function table(look: 'register' | 'slim', { caption, heads, lines }: Tabl
   return below([caption === null ? EMPTY : call('caption', caption), set]);
 }
 
+interface Column {
+  readonly least: number;
+  readonly wish: number;
+}
+
+/** What each column needs at least, and its part of the rest after its wish. */
+function widths(columns: readonly Column[]): readonly number[] {
+  const rest = Math.max(1, PAGE - columns.reduce((sum, { least }) => sum + least, 0));
+  const wishes = columns.reduce((sum, { wish }) => sum + wish, 0);
+  if (wishes <= PAGE) return columns.map(({ wish }) => wish);
+  const more = Math.max(1, columns.reduce((sum, { wish, least }) => sum + wish - least, 0)); // biome-ignore format: one step
+  return columns.map(({ wish, least }) => least + (rest * (wish - least)) / more);
+}
+
 const NOTHING: Cell = { text: '', code: EMPTY };
 
 function columnOf(cells: readonly Cell[]) {
-  const [head, ...rest] = cells.map((cell) => cell.text);
-  const filled = rest.filter((text) => text !== '' && text !== '–');
-  const lengths = cells.map((cell) => letters(cell.text));
-  const longest = Math.max(1, ...lengths);
-  const mean = lengths.reduce((sum, length) => sum + length, 0) / lengths.length;
-  const least = Math.max(4, ...cells.map((cell) => Math.min(RUN, longestRun(cell.text))));
+  const filled = cells.slice(1).map((cell) => cell.text.trim()).filter((text) => text !== '' && text !== '–');
+  const longest = cells.reduce((most, cell) => Math.max(most, longestLine(cell.text)), 1);
+  const least = Math.max(3, ...cells.map((cell) => Math.min(RUN, longestRun(cell.text)))) + GAP;
   return {
     least,
-    // Between what most cells have and what the longest has, so that one long text does not take the room of all others.
-    wish: Math.min(MOST, Math.max(letters(head ?? '') / 2, longest / 2 + mean / 2)),
-    numbers: filled.length > 0 && filled.every((text) => /^[−+-]?\d[\d\s.,]*(?:[eE×]\S+)?(?:\s*±\s*[\d.,\s]+)?$/.test(text)),
+    wish: Math.max(least, Math.min(MOST, longest + GAP)),
+    numbers: filled.length > 0 && filled.every((text) => /^[−+-]?\d[\d\s.,]*(?:[eE×]\S+)?(?:\s*±\s*[\d.,\s]+%?)?$/.test(text)),
   };
 }
 
@@ -61,8 +84,12 @@ function letters(text: string): number {
   return text.length + (text.match(/[\u1100-\u115f\u2e80-\ud7a3\uf900-\ufaff\uff00-\uff60]/g)?.length ?? 0);
 }
 
+function longestLine(text: string): number {
+  return text.split('\n').reduce((most, line) => Math.max(most, letters(line)), 0);
+}
+
 function longestRun(text: string): number {
-  return text.split(/[\s\u2e80-\ud7a3]+/).reduce((most, run) => Math.max(most, run.length), 0);
+  return text.split(/[ \n\t\u2e80-\ud7a3]+/).reduce((most, run) => Math.max(most, run.length), 0);
 }
 
 /** A table of the view. */
@@ -71,12 +98,22 @@ export function tableOf(node: ElementNode, writer: Writer): Code {
   const caption = parts.find((part) => part.tag === 'caption');
   const rows = (tag: 'thead' | 'tbody') => parts.filter((part) => part.tag === tag).flatMap((part) => part.children.filter(isElement));
   const cellsOf = (row: ElementNode): Cell[] =>
-    row.children.filter(isElement).map((c) => ({ text: textOf(c), code: writer.content(c.children) }));
+    row.children.filter(isElement).map((c) => ({ text: measured(c), code: writer.content(c.children) }));
   return table(node.attributes.class?.includes('aw-register') ? 'register' : 'slim', {
     caption: caption ? writer.content(caption.children) : null,
     heads: rows('thead').slice(0, 1).flatMap(cellsOf),
     lines: rows('tbody').map(cellsOf),
   });
+}
+
+/** The text of a cell with the blanks at which no line breaks as letters, and a mark as three. */
+function measured(node: ViewNode): string {
+  if (typeof node === 'string') return node;
+  if (node.tag === 'svg') return '###';
+  if (node.tag === 'math') return '#'.repeat(Math.min(1000, Math.ceil(widthOf(node))));
+  const text = node.children.map(measured).join('');
+  const whole = /aw-(status|nowrap|plusminus)/.test(node.attributes.class ?? '');
+  return `${whole ? text.replaceAll(' ', '#') : text}${node.tag === 'div' ? '\n' : ''}`;
 }
 
 function isElement(node: ViewNode): node is ElementNode {
