@@ -17,7 +17,14 @@ const shared = {
 const editor = { ...shared, entryPoints: ['src/editor/extension.ts'], format: 'cjs', external: ['vscode'] };
 
 const bundles = () => [
-  build({ ...editor, outfile: 'dist/extension.cjs', platform: 'node' }),
+  build({
+    ...editor,
+    outfile: 'dist/extension.cjs',
+    platform: 'node',
+    // Packages with files or native parts of their own are not in the bundle; they are looked up from where the bundle lies.
+    define: { 'import.meta.url': 'bundleUrl' },
+    banner: { js: 'const bundleUrl = require("node:url").pathToFileURL(__filename).href;' },
+  }),
   // The browser host takes `extension.cjs` for CommonJS, and then loads `extension.cjs.js`: it adds the suffix to every path without it.
   build({ ...editor, outfile: 'dist/browser/extension.cjs.js', platform: 'browser' }),
   build({ ...shared, entryPoints: ['src/renderer/renderer.ts'], outfile: 'dist/renderer.js', format: 'esm', platform: 'browser' }),

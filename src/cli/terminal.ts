@@ -13,7 +13,7 @@ export interface Stream {
   /** Writes a line. */
   readonly line: (text?: string) => void;
   /** Writes as it stands. */
-  readonly write: (text: string) => void;
+  readonly write: (content: string | Uint8Array) => void;
   /** Writes piece by piece, no faster than they are taken; ends quietly where nobody takes them any more. */
   readonly writeAll: (pieces: AsyncIterable<string>) => Promise<void>;
   readonly isTerminal: boolean;
@@ -43,7 +43,7 @@ export const coloured: Paint = (style, text) => `\u001b[${CODES[style][0]}m${tex
 /** Colour is for terminals that have it, unless `NO_COLOR` is set (Node's tty knows that variable and `TERM=dumb`). */
 function stream(target: NodeJS.WriteStream): Stream {
   const isTerminal = target instanceof WriteStream;
-  const write = (text: string) => void target.write(text);
+  const write = (content: string | Uint8Array) => void target.write(content);
   return {
     paint: isTerminal && target.hasColors() ? coloured : plain,
     line: (text = '') => write(`${text}\n`),

@@ -1,5 +1,5 @@
 // A sheet as PDF/A-2a (ISO 19005-2, level A: tagged, every formula and picture with a text), typeset by Typst as a native module.
-import { createRequire } from 'node:module';
+import nodeModule from 'node:module';
 import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import type { ReportInput } from '../report/input.ts';
 import { codePoint } from '../report/typeset/code.ts';
@@ -14,7 +14,8 @@ export type PdfOutcome =
   | { readonly kind: 'refused'; readonly because: string };
 
 const COMPILER = '@myriaddreamin/typst-ts-node-compiler';
-const require = createRequire(import.meta.url);
+/** Finds packages from where this file, or the bundle that it is in, lies. */
+const packages = nodeModule.createRequire(import.meta.url);
 
 /**
  * The PDF of an evaluated sheet, for command line and editor alike: `pdfOf({ ...evaluation, version, history }, 'a4')`.
@@ -25,7 +26,7 @@ export async function pdfOf(input: ReportInput, paper: Paper): Promise<PdfOutcom
   const compilers = compilerModule();
   if (typeof compilers === 'string') return { kind: 'refused', because: compilers };
   const source = typesetSource(input, paper);
-  const fonts = fontFiles(familiesFor(source), (name) => require.resolve(name));
+  const fonts = fontFiles(familiesFor(source), (name) => packages.resolve(name));
   if (typeof fonts === 'string') return { kind: 'refused', because: fonts };
   // A workspace that does not exist: the source reads no file, and could not.
   const compiler = compilers.NodeCompiler.create({ workspace: '/nonexistent', fontArgs: [{ fontBlobs: [...fonts] }] });
@@ -38,7 +39,7 @@ export async function pdfOf(input: ReportInput, paper: Paper): Promise<PdfOutcom
 
 function compilerModule(): { NodeCompiler: typeof NodeCompiler } | string {
   try {
-    return require(COMPILER);
+    return packages(COMPILER);
   } catch (error) {
     const missing = (error as NodeJS.ErrnoException).code === 'MODULE_NOT_FOUND' && !/native binding/i.test(String(error));
     return missing

@@ -1,9 +1,9 @@
 // The audit sheet: self-contained, safe, complete, the same bytes for the same sheet.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { isSafeLink } from '../../src/report/prose.ts';
 import { cssText } from '../../src/report/page/style.ts';
 import { auditPage } from '../../src/report/page.ts';
+import { isSafeLink } from '../../src/report/prose.ts';
 import { evaluateSheet } from '../../src/run/evaluate.ts';
 import { digest } from '../../src/sheet/digest.ts';
 

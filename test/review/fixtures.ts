@@ -33,7 +33,7 @@ export function told(compared: ComparedSheet, colour = false): string {
   const stream: Stream = {
     paint: colour ? coloured : plain,
     line: (text = '') => void lines.push(text),
-    write: (text) => void lines.push(text),
+    write: (content) => void lines.push(String(content)),
     writeAll: async (pieces) => {
       for await (const piece of pieces) lines.push(piece);
     },

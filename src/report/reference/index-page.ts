@@ -1,6 +1,6 @@
 // The first page of the reference: every library sheet with its functions, each in a line.
 import { escapeText, toHtml } from '../../view/node.ts';
-import { cautions } from '../page/fixed-words.ts';
+import { cautions } from '../fixed-words.ts';
 import type { ReferencePage } from './frame.ts';
 import { type EvaluatedLibrarySheet, functionIndex } from './library-page.ts';
 

@@ -9,7 +9,7 @@ import { SYMBOLS } from '../../view/math/scope.ts';
 import type { CellView } from '../../view/model.ts';
 import { escapeText, toHtml } from '../../view/node.ts';
 import { functionsOf, toView } from '../../view/to-view.ts';
-import { type ProseRenderer, proseRenderer } from '../page/prose.ts';
+import { type ProseRenderer, proseRenderer } from '../prose.ts';
 import { checksTable } from './checks.ts';
 import { dataTable } from './data-table.ts';
 import type { ReferencePage } from './frame.ts';

@@ -49,7 +49,25 @@ export function svgText(svg: ElementNode): string {
   return `${head}${svg.children.map((child) => write(child, colour)).join('')}</svg>`;
 }
 
-const OWN = ['x', 'y', 'x1', 'x2', 'y1', 'y2', 'cx', 'cy', 'r', 'dx', 'dy', 'd', 'points', 'width', 'height', 'transform', 'text-anchor'] as const;
+const OWN = [
+  'x',
+  'y',
+  'x1',
+  'x2',
+  'y1',
+  'y2',
+  'cx',
+  'cy',
+  'r',
+  'dx',
+  'dy',
+  'd',
+  'points',
+  'width',
+  'height',
+  'transform',
+  'text-anchor',
+] as const;
 
 function write(node: ViewNode, colour: string): string {
   if (typeof node === 'string') return escapeText(showable(node));
@@ -67,7 +85,10 @@ function quotes(value: string): string {
 /** A look's value with the colours and faces of paper. */
 function resolved(value: string, colour: string): string {
   if (value === 'currentColor') return colour;
-  return value.replace(/var\(--aw-([\w-]+)(?:,\s*([^)]*))?\)/g, (_, name: string, otherwise?: string) => VARIABLES[name] ?? otherwise ?? 'none');
+  return value.replace(
+    /var\(--aw-([\w-]+)(?:,\s*([^)]*))?\)/g,
+    (_, name: string, otherwise?: string) => VARIABLES[name] ?? otherwise ?? 'none',
+  );
 }
 
 const VARIABLES: Readonly<Record<string, string>> = { ...PAPER, sans: SANS, maths: ITALICS };

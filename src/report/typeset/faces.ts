@@ -9,7 +9,10 @@ export const MONO = 'DejaVu Sans Mono';
 export const OTHER_WRITING = [
   { family: 'Noto Naskh Arabic', writing: /\p{Script=Arabic}/u },
   { family: 'Noto Sans Hebrew', writing: /\p{Script=Hebrew}/u },
-  { family: 'Noto Sans Hans', writing: /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Bopomofo}\u3000-\u303f\uff00-\uffef]/u },
+  {
+    family: 'Noto Sans Hans',
+    writing: /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Bopomofo}\u3000-\u303f\uff00-\uffef]/u,
+  },
   { family: 'Noto Sans KR', writing: /\p{Script=Hangul}/u },
 ] as const;
 

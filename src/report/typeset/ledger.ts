@@ -22,7 +22,9 @@ function rowOf(row: ElementNode, writer: Writer): readonly Code[] {
   const kept = textOf(row).length > KEPT ? null : 'breakable: false';
   if (classes.includes('aw-wide')) {
     const rule = classes.includes('aw-problemrow') ? 'stroke: (top: none)' : null;
-    return [call('table.cell', named('colspan', String(COLUMNS)), rule, hasTable(row) ? null : kept, writer.content(cells[0]?.children ?? []))];
+    return [
+      call('table.cell', named('colspan', String(COLUMNS)), rule, hasTable(row) ? null : kept, writer.content(cells[0]?.children ?? [])),
+    ];
   }
   const place = row.attributes.id ? writer.place(row.attributes.id) : EMPTY;
   const of = (name: string) => cells.find((c) => c.attributes.class?.split(' ').includes(`aw-${name}`));
@@ -31,7 +33,9 @@ function rowOf(row: ElementNode, writer: Writer): readonly Code[] {
   const formulas = putIn ? below([content('formula'), call('put-in', writer.content(putIn.children))]) : content('formula');
   const status = /aw-is-(\S+)/.exec(classes)?.[1];
   const codes = [joined([place, content('quantity')]), formulas, content('result'), content('source')];
-  return codes.map((code, i) => call(status ? 'decision' : 'table.cell', status && i === 0 ? `bar-${status}` : status ? 'none' : null, kept, code));
+  return codes.map((code, i) =>
+    call(status ? 'decision' : 'table.cell', status && i === 0 ? `bar-${status}` : status ? 'none' : null, kept, code),
+  );
 }
 
 function hasTable(row: ElementNode): boolean {

@@ -44,7 +44,11 @@ function block({ token, children }: Nested, writer: Writer): Code {
     case 'bullet_list_open':
       return call('list', ...children.map((item) => block(item, writer)));
     case 'ordered_list_open':
-      return call('enum', named('start', String(Math.min(1e9, Number(token.attrGet('start') ?? 1)))), ...children.map((item) => block(item, writer)));
+      return call(
+        'enum',
+        named('start', String(Math.min(1e9, Number(token.attrGet('start') ?? 1)))),
+        ...children.map((item) => block(item, writer)),
+      );
     case 'blockquote_open':
       return call('quotation', inner());
     case 'code_block':

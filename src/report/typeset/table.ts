@@ -69,7 +69,10 @@ function widths(columns: readonly Column[]): readonly number[] {
 const NOTHING: Cell = { text: '', code: EMPTY };
 
 function columnOf(cells: readonly Cell[]) {
-  const filled = cells.slice(1).map((cell) => cell.text.trim()).filter((text) => text !== '' && text !== '–');
+  const filled = cells
+    .slice(1)
+    .map((cell) => cell.text.trim())
+    .filter((text) => text !== '' && text !== '–');
   const longest = cells.reduce((most, cell) => Math.max(most, longestLine(cell.text)), 1);
   const least = Math.max(3, ...cells.map((cell) => Math.min(RUN, longestRun(cell.text)))) + GAP;
   return {

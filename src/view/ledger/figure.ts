@@ -14,7 +14,12 @@ export function curveRow(row: CurveRow): ElementNode {
       element('div', { class: 'aw-plot-wide' }, plot(row, 640)),
       element('div', { class: 'aw-plot-narrow' }, plot(row, 320)),
       row.description && element('figcaption', {}, row.description),
-      element('details', { class: 'aw-details aw-curvedata', 'data-key': row.key }, element('summary', {}, 'Data of the curve'), dataTable(row)),
+      element(
+        'details',
+        { class: 'aw-details aw-curvedata', 'data-key': row.key },
+        element('summary', {}, 'Data of the curve'),
+        dataTable(row),
+      ),
     ),
   );
 }
