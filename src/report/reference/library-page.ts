@@ -77,7 +77,7 @@ function otherRows(view: CellView): readonly string[] {
 }
 
 /** A prose cell; its tables are made from what was read, with the column heads and the source in view. */
-function proseAndTables(cell: ProseCell, { sheet, tables }: SheetEvaluation, prose: ProseRenderer): string {
+function proseAndTables(cell: ProseCell, { sheet, tables }: SheetEvaluation, prose: Pick<ProseRenderer, 'render'>): string {
   const own = tables.filter((t) => t.at.start >= cell.at.start && t.at.end <= cell.at.end);
   const out: string[] = [];
   let from = cell.at.start;
