@@ -157,8 +157,16 @@ describe('formulas', () => {
   it('break long halves of a fraction', () => {
     assert.equal(
       mathText(parts('max(first_long_name, second_long_name, third_long_name) / m')),
-      '{max(first_{long, name}, ; second_{long, name}, ; third_{long, name})}/{m}',
+      '{max(first_{long, name}, second_{long, name}, ; third_{long, name})}/{m}',
     );
+  });
+
+  it('break long sums below a root and in brackets before an operator, arguments of a call stay together', () => {
+    const stacked = 'alpha_number_one + loop_resistance(r_hot, L_run)';
+    const text = 'alpha_{number, one} ;  + loop_resistance(r_{hot}, L_{run})';
+    assert.equal(mathText(parts(`sqrt(${stacked})`)), `√{${text}}`);
+    assert.equal(mathText(parts(`(${stacked})^2`)), `(${text})^{2}`);
+    assert.equal(mathText(parts('sqrt(a + b)')), '√{a + b}');
   });
 
   it('are plain MathML', () => {

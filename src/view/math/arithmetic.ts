@@ -1,7 +1,6 @@
 // Sums, products, quotients, powers and roots, made of pieces that are set already.
 import { element, type ViewNode } from '../node.ts';
-import { bound, grouped, infix, LEVEL, led, nodesOf, oneNode, parenthesised, piece, type Typeset, whole } from './typeset.ts';
-import { widthOf } from './width.ts';
+import { bound, grouped, infix, LEVEL, led, nodesOf, oneNode, parenthesised, piece, stacked, type Typeset, whole } from './typeset.ts';
 
 /** a + b − c, with a part for each term. */
 export function sum(terms: readonly { readonly minus: boolean; readonly operand: Typeset }[]): Typeset {
@@ -41,31 +40,9 @@ export function product(factors: readonly { readonly inverse: boolean; readonly 
 }
 
 function fraction(q: Quotient): Typeset {
-  const side = (of: readonly Typeset[]) => stacked(of.length === 1 ? of[0]! : times(of));
+  const side = (of: readonly Typeset[]) => grouped(stacked(of.length === 1 ? of[0]! : times(of)));
   return piece([element('mfrac', {}, side(q.above), side(q.below))], LEVEL.product, 'letter');
 }
-
-// A long half of a fraction goes on several lines of its own.
-function stacked(of: Typeset): ViewNode {
-  const lines: (readonly ViewNode[])[] = [];
-  let room = 0;
-  for (const part of of.parts) {
-    const width = part.reduce((sum, node) => sum + widthOf(node), 0);
-    if (lines.length > 0 && (width <= room || room > WIDEST_HALF - SHORT)) lines.push([...lines.pop()!, ...part]);
-    else {
-      lines.push(part);
-      room = WIDEST_HALF;
-    }
-    room -= width;
-  }
-  if (lines.length === 1) return grouped(lines[0]!);
-  const rows = lines.map((line) => element('mtr', {}, element('mtd', {}, ...line)));
-  return element('mtable', { class: 'aw-stack' }, ...rows);
-}
-
-// Letters: what a line of half a fraction may have, and what is too little for a line of its own.
-const WIDEST_HALF = 26;
-const SHORT = 6;
 
 // Letters and roots stand side by side; where a word, a value or a bracket takes part, every factor gets its sign.
 function times(factors: readonly Typeset[]): Typeset {
@@ -86,7 +63,7 @@ export function joined(items: readonly Typeset[], operator: ViewNode, level: num
 
 /** A square root. */
 export function root(of: Typeset): Typeset {
-  return piece([element('msqrt', {}, ...nodesOf(of))], LEVEL.atom, 'letter');
+  return piece([element('msqrt', {}, ...stacked(of))], LEVEL.atom, 'letter');
 }
 
 /** A power; what is no single sign stands in parentheses. */

@@ -42,13 +42,55 @@ export function bound(typeset: Typeset, level: number, minusAllowed = true): Typ
 }
 
 export function parenthesised(typeset: Typeset): Typeset {
-  return piece([element('mrow', {}, ...bracketed('(', nodesOf(typeset), ')'))], LEVEL.atom);
+  return piece([element('mrow', {}, ...bracketed('(', stacked(typeset), ')'))], LEVEL.atom);
 }
+
+/** All nodes of a piece that can't go on with the line around it (half a fraction, below a root, in brackets): a long one in several lines of its own. */
+export function stacked(of: Typeset): readonly ViewNode[] {
+  const lines: (readonly ViewNode[])[] = [];
+  let room = 0;
+  for (const part of operands(of.parts)) {
+    const width = widthOfAll(part);
+    if (lines.length > 0 && (width <= room || room > WIDEST_STACK - LEAST)) lines.push([...lines.pop()!, ...part]);
+    else {
+      lines.push(part);
+      room = WIDEST_STACK;
+    }
+    room -= width;
+  }
+  if (lines.length < 2) return lines[0] ?? [];
+  const rows = lines.map((line) => element('mtr', {}, element('mtd', {}, ...line)));
+  return [element('mtable', { class: 'aw-stack' }, ...rows)];
+}
+
+// A line of a stack begins with an operator; the arguments of a call stay together unless they are too long for any line.
+function operands(parts: Typeset['parts']): Typeset['parts'] {
+  const joined: (readonly ViewNode[])[] = [];
+  for (const part of parts) {
+    const last = joined.at(-1);
+    if (last && !isOperator(part[0]) && widthOfAll(last) + widthOfAll(part) <= WIDEST_PIECE) joined.push([...joined.pop()!, ...part]);
+    else joined.push(part);
+  }
+  return joined;
+}
+
+function isOperator(node: ViewNode | undefined): boolean {
+  return typeof node === 'object' && node.tag === 'mo' && node.attributes.form === 'infix' && node.attributes.separator === undefined;
+}
+
+function widthOfAll(nodes: readonly ViewNode[]): number {
+  return nodes.reduce((sum, node) => sum + widthOf(node), 0);
+}
+
+// Letters: what a line of a stack may have, what is too little for a line of its own, and what must not stay in one piece.
+const WIDEST_STACK = 26;
+const LEAST = 6;
+const WIDEST_PIECE = 38;
 
 /** The piece as one part where it is short: then its line breaks before or behind it. */
 export function whole(typeset: Typeset): Typeset {
   const { parts } = typeset;
-  if (parts.length < 2 || parts.flat().reduce((sum, node) => sum + widthOf(node), 0) > SHORT) return typeset;
+  if (parts.length < 2 || widthOfAll(parts.flat()) > SHORT) return typeset;
   return { ...typeset, parts: [parts.flat()] };
 }
 

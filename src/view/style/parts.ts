@@ -17,6 +17,7 @@ export const PARTS = `
 .aw-longest math { font-size: .92em; }
 .aw-call { margin-top: 3px; color: var(--aw-quiet); font-size: .88em; }
 .aw-where { margin-top: 4px; font-size: .92em; }
+.aw-stack mtd { text-align: left; padding-left: 0; padding-right: 0; }
 .aw-cases mtd { text-align: left; padding: .1em .6em .1em 0; }
 .aw-label, .aw-celllabel { color: var(--aw-quiet); font-size: 11px; font-weight: 600; letter-spacing: .02em; }
 .aw-celllabel { display: none; }
