@@ -74,6 +74,13 @@ const entry = z.object({
   budget: list(budget),
   choice: z.nullable(choice),
 });
+const extended = z.object({
+  table: text,
+  rows: number,
+  label: text,
+  heads: list(z.object({ symbol: node, unit: text, computed: z.boolean() })),
+  lines: list(z.object({ label: text, cells: list(z.object({ text: words, was: words })) })),
+});
 const column = z.object({
   ...base,
   kind: z.literal('column'),
@@ -85,6 +92,7 @@ const column = z.object({
   labels: list(text),
   values: list(z.nullable(shown)),
   were: list(words),
+  extended: z.nullable(extended),
 });
 const definition = z.object({
   ...base,

@@ -14,7 +14,7 @@ import { NO_FILES, type SheetFiles } from './files.ts';
 import { library } from './library.ts';
 import { type OpenSheet, openSheet, resultOfItem } from './open-sheet.ts';
 import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
-import { rowCells } from './row-cells.ts';
+import { rowCells, tableRows } from './row-cells.ts';
 import { contributionsOf } from './shifting.ts';
 import { type LocatedProblem, moved, usedErrors } from './used-problems.ts';
 
@@ -57,6 +57,7 @@ export function resultOf(open: OpenSheet): SheetResult {
     functions: visibleFunctions(open),
     budget: (name) => budgetOf(items.get(name)),
     row: (name) => rowCells(items.get(name)?.slot.value, open.loaded.sheet.frontMatter.digits),
+    rows: (table, count) => tableRows(open.loaded.module.tables.get(table), count, open.loaded.sheet.frontMatter.digits),
     usedBy: (name) => usedBy(open, items.get(name) ?? columnItem(open, name)),
   };
 }

@@ -1,7 +1,7 @@
 // The cells of a chosen row, as they are shown.
 import { cellReader, RowValue } from '../language/compiler/values.ts';
 import { Fault } from '../language/fault.ts';
-import type { ColumnModel } from '../language/program.ts';
+import type { ColumnModel, TableModel } from '../language/program.ts';
 import { elementOf } from '../language/type.ts';
 import type { RowCell } from './result.ts';
 import { show } from './shown.ts';
@@ -16,6 +16,12 @@ export function rowCells(value: unknown, digits: number): readonly RowCell[] {
     const written = typeof cell === 'number' ? (column.texts?.[index] ?? null) : null;
     return { column: column.name, value: cell === undefined ? null : show(cell, type, display, { digits, written }) };
   });
+}
+
+/** The cells of the first `count` rows of a table. */
+export function tableRows(table: TableModel | undefined, count: number, digits: number): readonly (readonly RowCell[])[] {
+  if (table === undefined) return [];
+  return Array.from({ length: Math.min(count, table.rowCount) }, (_, index) => rowCells(new RowValue(table, index), digits));
 }
 
 function formOf(column: ColumnModel) {

@@ -1,5 +1,6 @@
 // The results of a calc cell as a ledger with ruled columns, for the editor and the page alike.
 import { columnRow, entryRow } from './ledger/entry.ts';
+import { extendedTable } from './ledger/extended.ts';
 import { curveRow, tabulationRow } from './ledger/figure.ts';
 import { problems, wide } from './ledger/parts.ts';
 import { actionRow, functionRow, instrumentRow, unreadableRow, useRow } from './ledger/record.ts';
@@ -14,6 +15,7 @@ const HEADS = ['Quantity', 'Formula', 'Values put in', 'Result', 'Source or reas
 export function ledger(view: CellView): ElementNode {
   const rows = view.rows.flatMap((row) => [
     rowElement(row),
+    ...(row.kind === 'column' && row.extended ? [wide('extended', extendedTable(row.extended))] : []),
     ...(row.problems.length > 0 ? [wide('problemrow', problems(row.problems))] : []),
   ]);
   return element(

@@ -163,7 +163,7 @@ describe('formulas', () => {
 
   it('break long sums below a root and in brackets before an operator, arguments of a call stay together', () => {
     const stacked = 'alpha_number_one + loop_resistance(r_hot, L_run)';
-    const text = 'alpha_{number, one} ;  + loop_resistance(r_{hot}, L_{run})';
+    const text = 'α_{number, one};  + loop_resistance(r_{hot}, L_{run})';
     assert.equal(mathText(parts(`sqrt(${stacked})`)), `√{${text}}`);
     assert.equal(mathText(parts(`(${stacked})^2`)), `(${text})^{2}`);
     assert.equal(mathText(parts('sqrt(a + b)')), '√{a + b}');

@@ -94,23 +94,30 @@ function share(part: number): ElementNode {
 }
 
 export function columnRow(row: ColumnRow): ElementNode {
-  const count = row.values.length;
-  const items = row.values.map((v, i) => element('li', {}, ...besideRecorded(row.were[i] ?? null, v === null ? ['–'] : value(v))));
-  const summary = row.missing ? MISSING : element('span', { class: 'aw-value' }, `${count} ${count === 1 ? 'row' : 'rows'}`);
+  const first = row.values.slice(0, FIRST).map((v, i) => element('li', {}, `${row.labels[i]} `, ...(v === null ? ['–'] : value(v))));
+  const more = row.values.length - first.length;
+  const summary: Child[] = row.missing
+    ? [MISSING]
+    : row.values.length === 0
+      ? [element('span', { class: 'aw-missing' }, 'the table has no rows')]
+      : [element('ul', { class: 'aw-first' }, ...first)];
   return element(
     'tr',
     { role: 'row', class: 'aw-entry aw-column', id: anchor(`${row.table}.${row.column}`), 'data-key': row.key },
     head(link(`${row.table}.${row.column}`, row.symbol), row),
     cell('formula', 'Formula for each row', formulaCell(row.formula, 2), 2),
     cell('result', null, [
-      unfolding(row.key, [summary], row.missing, [
-        count > 0 && element('ol', { class: 'aw-values' }, ...items),
-        links('Depends on', row.reads),
-      ]),
+      ...summary,
+      row.missing && element('div', { class: 'aw-remark' }, row.missing),
+      more > 0 && element('div', { class: 'aw-remark' }, `and ${more} more in the table below`),
+      row.reads.length > 0 && unfolding(row.key, [element('span', { class: 'aw-label' }, 'Depends on')], null, [links('', row.reads)]),
     ]),
     originCell(row),
   );
 }
+
+// Rows whose values stand in the column's own row; the table below has them all.
+const FIRST = 3;
 
 /** Source and reason, and what a reading was taken with. */
 function originCell({ source, because, reading }: EntryRow | ColumnRow): ElementNode {

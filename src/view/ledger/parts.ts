@@ -121,7 +121,12 @@ export function links(heading: string, of: readonly LinkView[]): Child {
       l.value && element('span', { class: 'aw-figure' }, ` ${l.value}`),
     ),
   );
-  return element('div', { class: 'aw-list' }, element('div', { class: 'aw-label' }, heading), element('ul', {}, ...items));
+  return element(
+    'div',
+    { class: 'aw-list' },
+    heading !== '' && element('div', { class: 'aw-label' }, heading),
+    element('ul', {}, ...items),
+  );
 }
 
 /** What unfolds: one line and what belongs to it below, then the rest. Without a rest there is nothing to unfold. */

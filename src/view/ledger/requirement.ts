@@ -21,7 +21,8 @@ export function requirementRow(row: RequirementRow): ElementNode {
           links('Depends on', row.reads),
         ]),
       ]),
-      row.forEach && element('div', { class: 'aw-remark' }, row.forEach),
+      row.forEach &&
+        element('div', { class: 'aw-remark' }, row.rows[0] ? `${row.forEach}; the worst is ${row.rows[0].label}` : row.forEach),
       row.throughout && element('div', { class: 'aw-remark' }, row.throughout),
     ]),
     cell('source', 'Reason', [...sourceCell(row.source, row.because), row.concession && concession(row.concession)]),

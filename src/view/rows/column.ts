@@ -4,6 +4,7 @@ import { formulaOf } from '../math/formula.ts';
 import type { ColumnRow } from '../model.ts';
 import { baseOf, columnSymbol, type RowContext } from './context.ts';
 import { readingText } from './entry.ts';
+import { extendedOf } from './extended.ts';
 import { valueView } from './value.ts';
 
 export function columnRow(of: ColumnResult, context: RowContext): ColumnRow {
@@ -19,5 +20,6 @@ export function columnRow(of: ColumnResult, context: RowContext): ColumnRow {
     labels: of.labels,
     values: of.values.map((v) => v && valueView(v)),
     were: context.recorded.column(of),
+    extended: extendedOf(of, context),
   };
 }

@@ -42,6 +42,7 @@ export const NARROW = `
   .aw-table > tbody > tr.aw-is-fails { border-left-color: var(--aw-fails); }
   .aw-table > tbody > tr.aw-is-undecided { border-left-color: var(--aw-undecided); border-left-style: double; }
   .aw-celllabel { display: block; }
+  .aw-ledger .aw-key { display: none; }
   .aw-plot-wide { display: none; }
   .aw-plot-narrow { display: block; }
 }
