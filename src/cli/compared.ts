@@ -1,7 +1,8 @@
 // Comparisons as lines for a person at a terminal.
-import { headline, sheetLine } from '../report/comparison/headline.ts';
+
 import { type Cell, type Row, type Section, sectionsOf } from '../report/comparison/sections.ts';
 import type { ComparedSheet, Comparisons } from '../review/comparisons.ts';
+import { headline, sheetLine } from '../review/headline.ts';
 import { columns, padRight, visible, wrap } from './columns.ts';
 import type { Paint, Stream } from './terminal.ts';
 

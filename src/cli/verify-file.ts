@@ -1,10 +1,12 @@
 // Verifies a sheet of the disk, in whichever thread.
 import { dirname, join } from 'node:path';
+import { coveredIn } from '../node/git-covered.ts';
 import { sheetOnDisk } from '../node/sheet-source.ts';
 import type { Review } from '../review/check.ts';
 import { notASheet, type Verification, verification } from '../review/verification.ts';
 import { evaluateSheet } from '../run/evaluate.ts';
 import { explain } from './outside.ts';
+import { VERSION } from './version.ts';
 
 /** What is asked of every sheet: plain data, which passes from thread to thread. */
 export type Asked = Pick<Review, 'on' | 'require'>;
@@ -28,6 +30,11 @@ function verifyText(
     const answer = files.read(used);
     return typeof answer === 'string' ? answer : '';
   };
-  const { findings, ...rest } = verification(path, { evaluation: evaluateSheet(text, files), ...asked }, textOf);
+  const evaluation = evaluateSheet(text, files);
+  const covered = coveredIn(
+    path,
+    evaluation.files.map((used) => used.path),
+  );
+  const { findings, ...rest } = verification(path, { evaluation, version: VERSION, covered, ...asked }, textOf);
   return { ...rest, findings: findings.map((f) => ({ ...f, path: f.path === null ? null : join(dirname(path), f.path) })) };
 }

@@ -5,7 +5,7 @@ import { evaluateSheet } from '../run/evaluate.ts';
 import { renamesBetween } from './git-files.ts';
 import { mergeBase, pathInRepository, type Revision, repositoryOf, revision } from './git-revisions.ts';
 import { type CandidatePair, pairCandidates, sheetsIn, sheetsOfRevision, sheetsOfWorkTree } from './sheet-candidates.ts';
-import { type SheetSource, sheetOnDisk } from './sheet-source.ts';
+import { type SheetSource, sheetOnDisk, standsAlone } from './sheet-source.ts';
 
 /** Two sheets, or two folders whose sheets belong together by their path. */
 export async function comparePaths(old: string, now: string): Promise<Comparisons> {
@@ -69,11 +69,6 @@ function compareSources(
   if (old && now && old.text === now.text && standsAlone(old.text)) return sameSheet(is, moved);
   const evaluated = (source: typeof old) => (source ? evaluateSheet(source.text, source.files) : null);
   return comparedSheet(is, moved, evaluated(old), evaluated(now));
-}
-
-/** Whether a sheet reads no other file, so that the same text means the same. */
-function standsAlone(text: string): boolean {
-  return !/\buse\b|\.csv\b/i.test(text);
 }
 
 function label({ name, short, date }: Revision): string {

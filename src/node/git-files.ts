@@ -8,25 +8,41 @@ import { GitError, git, gitText } from './git.ts';
 /** A file's bytes in a revision; null: it is not there; or why it is not given. */
 export type Stored = Uint8Array | null | { readonly refused: string };
 
-/** Bytes of files in a revision, in one call of git. Symbolic links are followed inside the revision. */
+/** A path in a revision. */
+export interface StoredPlace {
+  readonly commit: string;
+  readonly path: string;
+}
+
+/** Bytes of files in a revision, by path, in one call of git. Symbolic links are followed inside the revision. */
 export function storedFiles(root: string, commit: string, paths: readonly string[]): ReadonlyMap<string, Stored> {
-  const found = new Map<string, Stored>(paths.map((path) => [path, null]));
-  const asked = [...found.keys()].filter((path) => !path.includes('\n'));
+  const wanted = [...new Set(paths)];
+  const files = storedAt(
+    root,
+    wanted.map((path) => ({ commit, path })),
+  );
+  return new Map(wanted.map((path, i) => [path, files[i]!]));
+}
+
+/** The same for files of several revisions, in the order of the places. */
+export function storedAt(root: string, places: readonly StoredPlace[]): readonly Stored[] {
+  const found: Stored[] = places.map(() => null);
+  const asked = [...places.entries()].filter(([, { path }]) => !path.includes('\n'));
   if (asked.length === 0) return found;
   const { code, stdout, stderr } = git(
     root,
     ['cat-file', '--batch', '--follow-symlinks'],
-    asked.map((path) => `${commit}:${path}\n`).join(''),
+    asked.map(([, { commit, path }]) => `${commit}:${path}\n`).join(''),
   );
   if (code !== 0) throw new GitError('git failed', `git cat-file failed: ${stderr}`);
   let at = 0;
-  for (const path of asked) {
+  for (const [index] of asked) {
     const lineEnd = stdout.indexOf(10, at);
     const words = stdout.toString('utf8', at, lineEnd).split(' ');
     const size = words.at(-1) === 'missing' || words.at(-1) === 'ambiguous' ? null : Number(words.at(-1));
     const body = stdout.subarray(lineEnd + 1, lineEnd + 1 + (size ?? 0));
     at = lineEnd + 1 + (size === null ? 0 : size + 1);
-    if (size !== null) found.set(path, words.length === 3 ? blob(words[1]!, body) : { refused: LINKS[words[0]!] ?? 'cannot be read' });
+    if (size !== null) found[index] = words.length === 3 ? blob(words[1]!, body) : { refused: LINKS[words[0]!] ?? 'cannot be read' };
   }
   return found;
 }

@@ -32,3 +32,8 @@ export function storedSheet(root: string, commit: string, path: string, stored: 
   const text = decodeSheet(stored);
   return typeof text === 'string' ? { text, files: revisionFiles(root, commit, path) } : text;
 }
+
+/** Whether a sheet reads no other file, so that the same text means the same. */
+export function standsAlone(text: string): boolean {
+  return !/\buse\b|\.csv\b/i.test(text);
+}

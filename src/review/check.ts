@@ -1,12 +1,11 @@
 // What the checks of a sheet are given.
-import type { SheetEvaluation } from '../run/evaluate.ts';
 import type { StatementResult } from '../run/result.ts';
 import { calcCells } from '../sheet/sheet.ts';
 import type { Span } from '../text/span.ts';
 import type { Finding } from './finding.ts';
+import type { SignedSheet } from './signature-standing.ts';
 
-export interface Review {
-  readonly evaluation: SheetEvaluation;
+export interface Review extends SignedSheet {
   /** The day on which concessions count, in days since 1970-01-01: the core has no clock of its own. */
   readonly on: number;
   /** Roles that must have signed. */

@@ -13,6 +13,8 @@ const CHECKS: Readonly<Record<string, string>> = {
   'value-stale': 'A value in the text is out of date',
   'no-source': 'An input has no source',
   'signature-out-of-date': 'A signature covers another text',
+  'version-gives-other-results': 'Another version, with which it was signed, gave other results',
+  'check-not-independent': 'Who checked or approved the sheet has prepared it too',
   'signature-missing': 'A signature is missing',
 };
 

@@ -1,5 +1,6 @@
 // What verifying sheets found, as plain data with lines and columns: every output format is made of it.
 import type { Status } from '../run/result.ts';
+import { type SignatureState, signatureStates } from '../sheet/signatures.ts';
 import { type LineMap, lineMap, positionAt } from '../text/lines.ts';
 import { inFile, type Review, statements } from './check.ts';
 import type { Finding, Level } from './finding.ts';
@@ -29,6 +30,17 @@ export interface Criterion {
   readonly column: number;
 }
 
+/** A signature, and whether it covers the sheet as it is; what is to be settled with it is among the findings. */
+export interface Signing {
+  readonly role: string;
+  readonly name: string;
+  /** ISO 8601 day. */
+  readonly date: string;
+  /** Of Ampwright; null where the signature does not say. */
+  readonly version: string | null;
+  readonly state: SignatureState;
+}
+
 /** One sheet's verification. */
 export interface Verification {
   readonly sheet: string;
@@ -37,6 +49,7 @@ export interface Verification {
   readonly requirements: Readonly<Record<Status, number>>;
   /** In the order of the text. */
   readonly criteria: readonly Criterion[];
+  readonly signatures: readonly Signing[];
   readonly findings: readonly PlacedFinding[];
 }
 
@@ -62,6 +75,9 @@ export function verification(path: string, review: Review, textOf: (used: string
     digest: evaluation.digest,
     requirements: countRequirements(criteria),
     criteria,
+    signatures: signatureStates(evaluation.sheet.frontMatter.signatures, evaluation.digest).map(
+      ({ signature: { role, name, date, version }, state }) => ({ role, name, date, version, state }),
+    ),
     findings: verifySheet(review).map((finding) => placed(finding, placesIn(finding.path))),
   };
 }
@@ -74,6 +90,7 @@ export function notASheet(path: string, because: string): Verification {
     digest: null,
     requirements: countRequirements([]),
     criteria: [],
+    signatures: [],
     findings: [{ code: 'not-a-sheet', level: 'error', message: because, ...place }],
   };
 }

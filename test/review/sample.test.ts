@@ -103,12 +103,12 @@ describe('the sample in review', () => {
   });
 
   it('verifying revision B finds what a person must settle before it is issued', () => {
-    const found = verifySheet({ evaluation: evaluated(B), on: daysOf(2026, 12, 1)!, require: ['checked'] });
+    const found = verifySheet({ version: '1.0.0', evaluation: evaluated(B), on: daysOf(2026, 12, 1)!, require: ['checked'] });
     assert.deepEqual(
       found.filter(({ level }) => level === 'finding').map(({ code }) => code),
       ['signature-out-of-date'],
     );
-    const later = verifySheet({ evaluation: evaluated(B), on: daysOf(2027, 5, 1)!, require: [] });
+    const later = verifySheet({ version: '1.0.0', evaluation: evaluated(B), on: daysOf(2027, 5, 1)!, require: [] });
     assert.ok(later.some(({ code }) => code === 'concession-run-out'));
   });
 });

@@ -12,7 +12,7 @@ const recorded = (text: string) => recordSheet(evaluateSheet(text));
 
 /** `level code: the text at its place`, in the order of the findings. */
 function found(text: string, require: readonly string[] = []): readonly string[] {
-  const findings = verifySheet({ evaluation: evaluateSheet(text), on: ON, require });
+  const findings = verifySheet({ evaluation: evaluateSheet(text), version: '1.0.0', on: ON, require });
   return findings.map(({ level, code, at }) => `${level} ${code}: ${text.slice(at.start, at.end).split('\n')[0]}`);
 }
 

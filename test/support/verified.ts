@@ -6,7 +6,7 @@ import { daysOf } from '../../src/text/date.ts';
 /** A sheet with this calc block, verified at `path`. */
 export function verified(path: string, code: string, require: readonly string[] = []): Verification {
   const text = `# Sheet\n\n\`\`\`ampwright\n${code}\n\`\`\`\n`;
-  return verification(path, { evaluation: evaluateSheet(text), on: daysOf(2026, 12, 1)!, require }, () => '');
+  return verification(path, { evaluation: evaluateSheet(text), version: '1.0.0', on: daysOf(2026, 12, 1)!, require }, () => '');
 }
 
 /** Findings of every level: a failed and an undecided requirement, an error, results that are not recorded, a missing signature. */

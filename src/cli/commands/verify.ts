@@ -3,8 +3,8 @@ import { InvalidArgumentError, Option } from 'commander';
 import { findSheets } from '../../node/find-sheets.ts';
 import { onAllProcessors } from '../../node/threads.ts';
 import { worstLevel } from '../../review/verification.ts';
-import { daysOf } from '../../text/date.ts';
 import type { Declare } from '../command.ts';
+import { parseDay, today } from '../day.ts';
 import { progress } from '../progress.ts';
 import { asJson, asText, type Print } from '../verified.ts';
 import { asGithub, asJunit, asSarif } from '../verified-for-services.ts';
@@ -64,16 +64,4 @@ function parsePart(text: string): Part {
   const [, index, of] = /^(\d{1,6})\/(\d{1,6})$/.exec(text)?.map(Number) ?? [];
   if (!index || !of || index > of) throw new InvalidArgumentError('write I/N with 1 <= I <= N, such as 2/4.');
   return { index, of };
-}
-
-function parseDay(text: string): number {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)?.map(Number) ?? [];
-  const days = year === undefined ? null : daysOf(year, month!, day!);
-  if (days === null) throw new InvalidArgumentError('write a day of the calendar as 2026-12-01.');
-  return days;
-}
-
-function today(): number {
-  const now = new Date();
-  return daysOf(now.getFullYear(), now.getMonth() + 1, now.getDate())!;
 }

@@ -1,7 +1,7 @@
 // Comparisons as Markdown for a comment in a pull request: worst first, the rest folded, within the length of a comment.
 import type { ComparedSheet, Comparisons } from '../../review/comparisons.ts';
+import { headline, sheetLine } from '../../review/headline.ts';
 import { codeSpan, plainText } from '../markdown.ts';
-import { headline, sheetLine } from './headline.ts';
 import { type Cell, type Section, sectionsOf } from './sections.ts';
 
 /** GitHub takes comments of 65,536 characters; some forges count bytes, and others put words of their own around. */

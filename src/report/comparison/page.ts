@@ -1,10 +1,10 @@
 // Comparisons as one self-contained HTML page, without network and without script.
 import type { ComparedSheet, Comparisons } from '../../review/comparisons.ts';
+import { headline, sheetLine } from '../../review/headline.ts';
 import { type ElementNode, element, type Tag, toHtml, type ViewNode } from '../../view/node.ts';
 import { STYLE } from '../../view/style.ts';
 import { htmlDocument } from '../page/document.ts';
 import { PAGE_STYLE } from '../page/style.ts';
-import { headline, sheetLine } from './headline.ts';
 import { type Cell, type Row, type Section, sectionsOf } from './sections.ts';
 
 const COMPARISON_STYLE = `

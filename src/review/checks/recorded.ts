@@ -3,11 +3,11 @@ import { recorded } from '../../run/record.ts';
 import { calcCells } from '../../sheet/sheet.ts';
 import { sheetEdits } from '../../sheet/write-sheet.ts';
 import { positionAt } from '../../text/lines.ts';
-import type { Check } from '../check.ts';
+import type { Review } from '../check.ts';
 import { type Finding, finding } from '../finding.ts';
 
 /** What recording would change is stale: a results block, or a value in prose. */
-export const recordedResults: Check = ({ evaluation }) => {
+export function recordedResults({ evaluation }: Pick<Review, 'evaluation'>): readonly Finding[] {
   const { sheet } = evaluation;
   const { results, valueText } = recorded(evaluation);
   const found: Finding[] = [];
@@ -32,4 +32,4 @@ export const recordedResults: Check = ({ evaluation }) => {
     found.push(finding('value-stale', 'finding', edit.at, `the text says ${written}, the sheet gives ${edit.text}; record the sheet anew`));
   }
   return found;
-};
+}

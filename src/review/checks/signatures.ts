@@ -1,17 +1,26 @@
-// Signatures that cover another text than the sheet's of today, and roles that have not signed.
-import { signatureStates } from '../../sheet/signatures.ts';
+// Signatures that a person has to look at, and roles that have not signed.
 import type { Check } from '../check.ts';
-import { finding } from '../finding.ts';
+import { type Finding, finding } from '../finding.ts';
+import { type SignatureStanding, signatureStandings } from '../signature-standing.ts';
 
-export const signatures: Check = ({ evaluation, require }) => {
-  const signed = signatureStates(evaluation.sheet.frontMatter.signatures, evaluation.digest);
-  const lapsed = signed
-    .filter(({ state }) => state === 'out of date')
-    .map(({ signature: { role, name, date, at } }) =>
-      finding('signature-out-of-date', 'finding', at, `signed as ${role} by ${name} on ${date}: the sheet was changed since`),
-    );
-  const missing = require
-    .filter((role) => !signed.some(({ signature }) => signature.role === role))
+export const signatures: Check = (review) => {
+  const signed = signatureStandings(review);
+  const missing = review.require
+    .filter((role) => !signed.some(({ signature }) => signature.role.toLowerCase() === role.toLowerCase()))
     .map((role) => finding('signature-missing', 'finding', { start: 0, end: 0 }, `nobody has signed as ${role}`));
-  return [...lapsed, ...missing];
+  return [...signed.flatMap((one) => findings(one, review.version)), ...missing];
 };
+
+/** What is to be settled with one signature. */
+function findings({ signature, since, otherResults, ownWork }: SignatureStanding, now: string): readonly Finding[] {
+  const { role, name, date, version, at } = signature;
+  const signed = `signed as ${role} by ${name} on ${date}`;
+  const found = (code: string, message: string) => finding(code, 'finding', at, `${signed}: ${message}`);
+  return [
+    ...(since === null ? [] : [found('signature-out-of-date', since)]),
+    ...(otherResults === null
+      ? []
+      : [found('version-gives-other-results', `version ${version} gave other results than ${now} does: ${otherResults}`)]),
+    ...(ownWork ? [found('check-not-independent', `${name} has prepared the sheet too; have another person look at it`)] : []),
+  ];
+}

@@ -1,7 +1,7 @@
 // What a comparison comes down to, in a few phrases, the most serious first.
 
-import type { Comparison, RequirementChange, SheetInShort } from '../../review/comparison.ts';
-import type { ComparedSheet } from '../../review/comparisons.ts';
+import type { Comparison, RequirementChange, SheetInShort } from './comparison.ts';
+import type { ComparedSheet } from './comparisons.ts';
 
 /** `1 requirement now fails`, `1 signature lapsed`, `3 inputs changed` … */
 export function headline(comparison: Comparison): readonly string[] {
