@@ -29,6 +29,11 @@ export function proseRenderer(places: Places, title: string | null): ProseRender
   // A wide table scrolls by itself, by keyboard too.
   markdown.renderer.rules['table_open'] = () => '<div class="aw-scroll" tabindex="0" role="group" aria-label="Table">\n<table>\n';
   markdown.renderer.rules['table_close'] = () => '</table>\n</div>\n';
+  // So does a long line of code.
+  for (const name of ['fence', 'code_block']) {
+    const rule = markdown.renderer.rules[name]!;
+    markdown.renderer.rules[name] = (...args) => rule(...args).replace('<pre>', '<pre tabindex="0" role="group" aria-label="Code">');
+  }
   markdown.core.ruler.push('ampwright', ({ tokens }) => {
     if (first && repeatsTitle(tokens, title)) {
       tokens.splice(0, 3);

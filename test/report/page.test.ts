@@ -199,6 +199,11 @@ describe('the audit sheet', () => {
     );
   });
 
+  it('lets a long line of code be scrolled by keyboard', () => {
+    for (const prose of ['~~~\nlong\n~~~', '    long'])
+      assert.match(pageOf(sheet('x = 1', { prose })), /<pre tabindex="0" role="group" aria-label="Code"><code>long/);
+  });
+
   it('shows a sheet with conflict markers as it stands', () => {
     const html = pageOf('---\nampwright: 1\n---\n\n<<<<<<< a\nx\n=======\ny\n>>>>>>> b\n');
     assert.match(html, /<pre>&lt;&lt;&lt;&lt;&lt;&lt;&lt; a/);

@@ -26,8 +26,11 @@ function section(file: string, name: string): string {
 describe('the reference', () => {
   after(closeBrowser);
 
-  it('has an index, a page for each library sheet, and one for the mathematics', () => {
-    assert.deepEqual([...byFile.keys()], ['index.html', ...LIBRARY_SHEETS.map((s) => `${s.name}.html`), 'mathematics.html']);
+  it('has an index, a page for each library sheet, and pages for the notation and the mathematics', () => {
+    assert.deepEqual(
+      [...byFile.keys()],
+      ['index.html', ...LIBRARY_SHEETS.map((s) => `${s.name}.html`), 'notation.html', 'mathematics.html'],
+    );
   });
 
   it('is the same bytes each time', () => assert.deepEqual(referencePages('1.2.3'), pages));
@@ -104,6 +107,7 @@ describe('the reference', () => {
     ['index.html', ['light', 'narrow']],
     ['safety.html', Object.keys(LOOKS)],
     ['conductors.html', ['narrow']],
+    ['notation.html', ['light', 'narrow']],
     ['mathematics.html', ['narrow']],
   ];
   for (const [file, names] of looks) {

@@ -1,4 +1,4 @@
-// Lets Node import a *.ampwright.md file as its text, as esbuild's text loader does in the bundles.
+// Lets Node import a *.md file as its text, as esbuild's text loader does in the bundles.
 import { readFileSync } from 'node:fs';
 import Module, { register } from 'node:module';
 import { fileURLToPath } from 'node:url';
@@ -13,7 +13,7 @@ if (!new URL(import.meta.url).searchParams.has('hooks')) {
 
 /** Node's load hook. */
 export async function load(url, context, next) {
-  if (!url.split('?')[0].endsWith('.ampwright.md')) return next(url, context);
+  if (!url.split('?')[0].endsWith('.md')) return next(url, context);
   const text = readFileSync(fileURLToPath(url), 'utf8');
   return { format: 'module', shortCircuit: true, source: `export default ${JSON.stringify(text)};` };
 }

@@ -18,6 +18,7 @@ body { margin: 0; background: #fff; }
 .aw-page a.aw-symbol { color: var(--aw-ink); text-decoration: none; }
 .aw-page a:focus-visible, .aw-page summary:focus-visible { outline: 2px solid var(--aw-focus); outline-offset: 2px; }
 .aw-page code, .aw-page pre { font-family: var(--aw-mono); font-size: .88em; }
+.aw-page pre code { font-size: inherit; }
 .aw-page pre { padding: 10px 12px; border: 1px solid var(--aw-rule); overflow-x: auto; }
 .aw-page blockquote { padding-left: 14px; border-left: 3px solid var(--aw-rule); color: var(--aw-quiet); }
 .aw-block { margin: 14px 0 22px; }
@@ -58,7 +59,7 @@ body { margin: 0; background: #fff; }
 #register-functions thead th:nth-child(1), #register-functions thead th:nth-child(4) { width: 21%; }
 .aw-units { color: var(--aw-quiet); font-size: .92em; }
 .aw-scroll { overflow-x: auto; margin: 0 0 18px; }
-.aw-scroll:focus-visible { outline: 2px solid var(--aw-focus); outline-offset: 2px; }
+.aw-scroll:focus-visible, .aw-page pre:focus-visible { outline: 2px solid var(--aw-focus); outline-offset: 2px; }
 .aw-page .aw-scroll > table { margin: 0; }
 .aw-page .aw-scroll > table :is(th, td) { overflow-wrap: normal; }
 .aw-register .aw-status, .aw-register .aw-force { white-space: nowrap; }
