@@ -3,7 +3,7 @@ import { resolvePath } from '../run/files.ts';
 import type { OpenSheet } from '../run/open-sheet.ts';
 import { type Span, touches } from '../text/span.ts';
 import { type Location, SHEET, type Spot } from './location.ts';
-import { definitionOf } from './referent.ts';
+import { definedAs, definitionOf } from './referent.ts';
 import { occurrenceAt } from './sheet-occurrences.ts';
 
 /** `from`: what the place belongs to. */
@@ -18,6 +18,18 @@ export function definition(open: OpenSheet, spot: Spot): Definition | null {
   if (!occurrence) return fileAt(open, spot);
   const to = occurrence.referent && definitionOf(open, occurrence.referent);
   return to && { from: occurrence.at, to };
+}
+
+/** Where a name of the sheet is defined, from the name alone; a column as `motors.I_n`. Null for what has no place of its own. */
+export function definitionByName(open: OpenSheet, written: string): Location | null {
+  const [name = '', column] = written.split('.');
+  const defined = open.world.define(open.loaded.module, name);
+  if (!defined) return null;
+  const referent = definedAs(name, defined);
+  return definitionOf(
+    open,
+    column !== undefined && referent.kind === 'table' ? { kind: 'column', name: column, table: referent.table } : referent,
+  );
 }
 
 /** The file behind `use "…"`, and the one that a table's caption links to. */

@@ -10,6 +10,7 @@ import { outline } from './features/outline.ts';
 import { proseValues } from './features/prose-values.ts';
 import { quickFixes } from './features/quick-fixes.ts';
 import { renames } from './features/rename.ts';
+import { reveals } from './features/reveal.ts';
 import { colours } from './features/semantic-tokens.ts';
 import { signatures } from './features/signature-help.ts';
 import { statusBar } from './features/status-bar.ts';
@@ -34,6 +35,7 @@ export function activate(context: vscode.ExtensionContext): void {
     completion(pages),
     hovers(pages),
     definitions(pages),
+    reveals(sessions),
     renames(pages),
     signatures(pages),
     outline(pages),

@@ -29,7 +29,7 @@ export function plot(view: CurveRow, width: number): ElementNode {
 function xAxis({ x }: CurveRow, frame: Frame): Axis {
   const count = Math.max(3, Math.floor((frame.right - frame.left) / 80));
   return x.log && x.from > 0
-    ? logAxis(x.from, x.to, frame.left, frame.right, false)
+    ? logAxis(x.from, x.to, frame.left, frame.right)
     : linearAxis(x.from, x.to, frame.left, frame.right, count, false);
 }
 

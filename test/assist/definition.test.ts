@@ -1,5 +1,6 @@
 // Go to definition, from every kind of name.
-import { definition } from '../../src/assist/definition.ts';
+import assert from 'node:assert/strict';
+import { definition, definitionByName } from '../../src/assist/definition.ts';
 import { opened, same, underlined } from './support.ts';
 
 /** The place that a name leads to. */
@@ -98,5 +99,19 @@ describe('go to definition', () => {
     check('x = 3 |V', 'nothing');
     check('x = 3 |+ 4', 'nothing');
     check('x = the R of wires where |row.A == 1 mm²', 'nothing');
+  });
+
+  it('leads from a name alone, as results show it', () => {
+    const { open } = opened('|a = 3 A\ndouble(x) = 2 * x\ninstrument DMM_7 ± 1 %\ncontactors.half: A = I_AC3 / 2');
+    const place = (name: string) => {
+      const location = definitionByName(open, name);
+      return location === null ? 'nothing' : underlined(open, [{ location }]);
+    };
+    same(place('a'), 'a = 3 A\n^');
+    same(place('double'), 'double(x) = 2 * x\n^^^^^^');
+    same(place('DMM_7'), 'instrument DMM_7 ± 1 %\n           ^^^^^');
+    same(place('contactors.half'), 'contactors.half: A = I_AC3 / 2\n           ^^^^');
+    for (const nothing of ['x', 'sqrt', '', '.', 'a.b.c', '<img>', '__proto__']) assert.doesNotThrow(() => place(nothing));
+    same(place('x'), 'nothing');
   });
 });

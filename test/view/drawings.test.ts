@@ -98,11 +98,11 @@ describe('axes', () => {
       ['0', '100', '200', '300', '400', '500'],
     );
     assert.deepEqual(
-      logAxis(0.1, 100, 0, 300, false).ticks.flatMap((t) => (t.text === '' ? [] : [t.text])),
+      logAxis(0.1, 100, 0, 300).ticks.flatMap((t) => (t.text === '' ? [] : [t.text])),
       ['0.1', '1', '10', '100'],
     );
     assert.deepEqual(
-      logAxis(1, 10, 0, 100, false).ticks.flatMap((t) => (t.text === '' ? [] : [t.text])),
+      logAxis(1, 10, 0, 100).ticks.flatMap((t) => (t.text === '' ? [] : [t.text])),
       ['1', '2', '5', '10'],
     );
   });

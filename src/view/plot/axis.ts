@@ -1,5 +1,5 @@
 // Axes of a plot: scales, readable ticks and their numbers.
-import { scaleLinear, scaleLog } from 'd3-scale';
+import { nice, ticks } from 'd3-array';
 
 /** One axis: where a number lies, and the numbers written beside it. */
 export interface Axis {
@@ -13,25 +13,34 @@ export interface Tick {
   readonly text: string;
 }
 
-/** A linear axis from `low` to `high` between the pixels `start` and `end`; `nice` rounds its ends to ticks. */
-export function linearAxis(low: number, high: number, start: number, end: number, count: number, nice: boolean): Axis {
-  const scale = scaleLinear().domain([low, high]).range([start, end]);
-  if (nice) scale.nice(count);
-  const values = scale.ticks(count);
+/** A linear axis from `low` to `high` between the pixels `start` and `end`; `rounded` widens it to whole ticks. */
+export function linearAxis(low: number, high: number, start: number, end: number, count: number, rounded: boolean): Axis {
+  const [from, to] = rounded ? nice(low, high, count) : [low, high];
+  const at = (value: number) => tenth(start + between(value, from, to) * (end - start));
+  const values = ticks(from, to, count);
   const step = values.length > 1 ? Math.abs(values[1]! - values[0]!) : 1;
-  return { at: (v) => tenth(scale(v)), ticks: values.map((v) => ({ at: tenth(scale(v)), text: tickText(v, step) })) };
+  return { at, ticks: values.map((v) => ({ at: at(v), text: tickText(v, step) })) };
 }
 
 /** A logarithmic axis; numbers stand at the decades, and at 2 and 5 where there are few of them. */
-export function logAxis(low: number, high: number, start: number, end: number, nice: boolean): Axis {
-  const scale = scaleLog().domain([low, high]).range([start, end]);
-  if (nice) scale.nice();
-  const decades = Math.log10(high / low);
-  const text = (v: number) => {
-    const digit = Number(v.toExponential(0).split('e')[0]);
-    return digit === 1 || (decades < 2.5 && (digit === 2 || digit === 5)) ? tickText(v, v) : '';
+export function logAxis(low: number, high: number, start: number, end: number): Axis {
+  const [from, to] = [Math.log10(low), Math.log10(high)];
+  const at = (value: number) => tenth(start + between(Math.log10(value), from, to) * (end - start));
+  const decades = Array.from({ length: Math.floor(to) - Math.floor(from) + 1 }, (_, i) => Math.floor(from) + i);
+  const digits = decades.length > 12 ? [1] : [1, 2, 3, 4, 5, 6, 7, 8, 9];
+  const values = decades.flatMap((decade) => digits.map((digit) => ({ digit, value: Number(`${digit}e${decade}`) })));
+  const numbered = (digit: number) => digit === 1 || (to - from < 2.5 && (digit === 2 || digit === 5));
+  return {
+    at,
+    ticks: values
+      .filter(({ value }) => value >= low && value <= high)
+      .map(({ digit, value }) => ({ at: at(value), text: numbered(digit) ? tickText(value, value) : '' })),
   };
-  return { at: (v) => tenth(scale(v)), ticks: scale.ticks().map((v) => ({ at: tenth(scale(v)), text: text(v) })) };
+}
+
+// 0 at `from`, 1 at `to`; halved before they are subtracted, since the largest numbers are too far apart.
+function between(value: number, from: number, to: number): number {
+  return from === to ? 0.5 : (value / 2 - from / 2) / (to / 2 - from / 2);
 }
 
 /** A tick's number, with as many places as the step between ticks has. */

@@ -5,6 +5,7 @@ import { closeAll, openSheet, resultSaying } from '../support/sheet.ts';
 import {
   accessibilityFaults,
   atTheScreen,
+  click,
   focused,
   press,
   screenshot,
@@ -70,6 +71,18 @@ atTheScreen().describe('the results of a block', () => {
       assert.deepEqual(await accessibilityFaults(target.outputs('.aw-ledger')), []);
     });
   }
+
+  it('lead with a click on a symbol to where its name is defined', async () => {
+    await click(target.outputs('[data-key="requirement I_n <= 40 A"] .aw-math [data-name="I_n"]'));
+    await waitFor('the cursor stands on the name', () => {
+      const editor = vscode.window.activeTextEditor;
+      return (
+        editor?.document.languageId === 'ampwright' &&
+        editor.document.getText(editor.selection) === 'I_n' &&
+        editor.selection.start.line === 4
+      );
+    });
+  });
 
   it('are reached with the keyboard, and unfold', async () => {
     await vscode.commands.executeCommand('notebook.focusTop');
