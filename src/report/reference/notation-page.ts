@@ -1,6 +1,6 @@
 // The page of the notation, from its reference in syntax/: prose and examples with their results.
 import text from '../../../syntax/reference.md';
-import { proseRenderer } from '../page/prose.ts';
+import { proseRenderer } from '../prose.ts';
 import type { ReferencePage } from './frame.ts';
 import { linkNames, type Places } from './places.ts';
 
