@@ -31,10 +31,7 @@ function verifyText(
     return typeof answer === 'string' ? answer : '';
   };
   const evaluation = evaluateSheet(text, files);
-  const covered = coveredIn(
-    path,
-    evaluation.files.map((used) => used.path),
-  );
+  const covered = coveredIn(path, evaluation.files);
   const { findings, ...rest } = verification(path, { evaluation, version: VERSION, covered, ...asked }, textOf);
   return { ...rest, findings: findings.map((f) => ({ ...f, path: f.path === null ? null : join(dirname(path), f.path) })) };
 }

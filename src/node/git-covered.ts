@@ -2,7 +2,7 @@
 import { dirname, posix } from 'node:path';
 import type { FindCovered } from '../review/signature-standing.ts';
 import { evaluateSheet } from '../run/evaluate.ts';
-import { digest } from '../sheet/digest.ts';
+import { digest, type UsedFile } from '../sheet/digest.ts';
 import { GitError, gitText } from './git.ts';
 import { type StoredPlace, storedAt } from './git-files.ts';
 import { isShallow, pathInRepository, repositoryOf } from './git-revisions.ts';
@@ -24,8 +24,8 @@ interface Known {
 /** Older states are not looked at. */
 const MOST = 500;
 
-/** Looks for what a digest covers among the newest states of the sheet at `path`, as seen from HEAD. `used`: files that it uses, relative to it. */
-export function coveredIn(path: string, used: readonly string[]): FindCovered {
+/** Looks for what a digest covers among the newest states of the sheet at `path`, as seen from HEAD. `used` are the files that it uses. */
+export function coveredIn(path: string, used: readonly UsedFile[]): FindCovered {
   let root: string | null = null;
   let states: readonly Known[] | null = null;
   const digests = new Map<State, string | null>();
@@ -62,18 +62,18 @@ function digestOfSource(source: SheetSource | null): string | null {
   return standsAlone(source.text) ? digest(source.text) : evaluateSheet(source.text, source.files).digest;
 }
 
-function knownStates(root: string, path: string, used: readonly string[]): readonly Known[] {
+function knownStates(root: string, path: string, used: readonly UsedFile[]): readonly Known[] {
   const states = statesOf(root, pathInRepository(root, path), used).slice(0, MOST);
   const stored = storedAt(root, states);
   return states.map((state, i) => ({ state, source: storedSheet(root, state.commit, state.path, stored[i] ?? null) }));
 }
 
 /** Newest first. A commit that changed a used file alone has the sheet under the path that it had then. */
-function statesOf(root: string, inside: string, used: readonly string[]): readonly State[] {
+function statesOf(root: string, inside: string, used: readonly UsedFile[]): readonly State[] {
   if (gitText(root, ['rev-list', '--max-count=1', '--all']) === '') return [];
   const own = changes(root, ['--follow', '--name-only', 'HEAD', '--', inside]);
   const folder = posix.dirname(inside);
-  const others = used.length === 0 ? [] : changes(root, ['HEAD', '--', ...used.map((file) => posix.join(folder, file))]);
+  const others = used.length === 0 ? [] : changes(root, ['HEAD', '--', ...used.map((file) => posix.join(folder, file.path))]);
   let at = inside;
   return [...own, ...others]
     .sort((a, b) => b.time - a.time)

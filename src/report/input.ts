@@ -1,4 +1,5 @@
 // What reports are made from: a sheet's evaluation, the version that made it, and the file's changes.
+import type { FindCovered } from '../review/signature-standing.ts';
 import type { SheetEvaluation } from '../run/evaluate.ts';
 
 export interface ReportInput extends SheetEvaluation {
@@ -6,6 +7,8 @@ export interface ReportInput extends SheetEvaluation {
   readonly version: string;
   /** Left out where nobody looked. */
   readonly history?: ChangeHistory | NoHistory;
+  /** Finds what a signature covers that does not cover this sheet; left out where nobody can look. */
+  readonly covered?: FindCovered;
 }
 
 /** The changes of the sheet's file as git has them. */

@@ -6,19 +6,18 @@ import type { ReportInput } from './input.ts';
 import { body } from './page/body.ts';
 import { htmlDocument } from './page/document.ts';
 import { PAGE_STYLE, paper } from './page/style.ts';
-import { titleBlock } from './title-block.ts';
+import { titleBlock, titleBlockInput } from './title-block.ts';
 
 /** The page of a sheet; the same input gives the same bytes. */
 export function auditPage(input: ReportInput): string {
   const audit = auditSheet(input);
-  const front = input.sheet.frontMatter;
   return htmlDocument({
     language: audit.language,
     title: audit.running,
     style: `${STYLE}${PAGE_STYLE}${paper(audit.running)}`,
     version: input.version,
     body: `<div class="aw-page">
-${toHtml(titleBlock({ front, digest: input.digest, version: input.version }))}
+${toHtml(titleBlock(titleBlockInput(input)))}
 ${toHtml(audit.summary)}
 ${toHtml(contents(audit.contents))}
 <main>

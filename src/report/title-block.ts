@@ -1,14 +1,21 @@
 // The title block: the data fields of ISO 7200:2004, the digest and the version that computed the sheet.
+import { type SignatureStanding, signatureStandings } from '../review/signature-standing.ts';
 import type { FrontMatter } from '../sheet/front-matter.ts';
-import { signatureStates } from '../sheet/signatures.ts';
 import { type Child, type ElementNode, element } from '../view/node.ts';
 import { digestCode } from './digest-code.ts';
+import type { ReportInput } from './input.ts';
 
 export interface TitleBlockInput {
   readonly front: FrontMatter;
   /** `sha256:` and 64 hexadecimal digits. */
   readonly digest: string;
   readonly version: string;
+  readonly signatures: readonly SignatureLine[];
+}
+
+export function titleBlockInput({ covered, version, ...evaluation }: ReportInput): TitleBlockInput {
+  const signatures = signatureStandings({ evaluation, version, covered }).map(signatureLine);
+  return { front: evaluation.sheet.frontMatter, digest: evaluation.digest, version, signatures };
 }
 
 /** What the page calls a sheet that has no title. */
@@ -22,7 +29,7 @@ export const DIGEST_HEAD = 'Digest of the sheet and of the files it uses';
 export const VERSION_HEAD = 'Computed with';
 export const NO_SIGNATURES = 'No signatures.';
 
-export function titleBlock({ front, digest, version }: TitleBlockInput): ElementNode {
+export function titleBlock({ front, digest, version, signatures: lines }: TitleBlockInput): ElementNode {
   return element(
     'header',
     { class: 'aw-titleblock' },
@@ -43,7 +50,7 @@ export function titleBlock({ front, digest, version }: TitleBlockInput): Element
       { class: 'aw-fields' },
       ...titleFields(front).map(([name, value]) => field(name, name === ISSUED ? dated(value) : value)),
     ),
-    signatures(front, digest),
+    signatures(lines),
     element(
       'dl',
       { class: 'aw-fields aw-digest' },
@@ -100,16 +107,18 @@ export interface SignatureLine {
   readonly state: string;
 }
 
-/** The signatures; the digest that each covers decides whether it still stands. */
-export function signatureLines(front: FrontMatter, digest: string): readonly SignatureLine[] {
-  return signatureStates(front.signatures, digest).map(({ signature: { role, name, date }, state }) => {
-    const lapsed = state === 'out of date';
-    return { role, name, date, lapsed, state: lapsed ? 'out of date: the sheet has changed since' : 'covers this sheet' };
-  });
+/** A signature as it stands: the digest that it covers decides, and what speaks against it is said beside it. */
+function signatureLine({ signature, state, since, otherResults, ownWork }: SignatureStanding): SignatureLine {
+  const { role, name, date, version } = signature;
+  const remarks = [
+    since === null ? 'covers this sheet' : `out of date: ${since}`,
+    otherResults && `version ${version} gave other results: ${otherResults}`,
+    ownWork && 'the same person prepared the sheet',
+  ];
+  return { role, name, date, lapsed: state === 'out of date', state: remarks.filter(Boolean).join('; ') };
 }
 
-function signatures(front: FrontMatter, digest: string): Child {
-  const lines = signatureLines(front, digest);
+function signatures(lines: readonly SignatureLine[]): Child {
   if (lines.length === 0) return element('p', { class: 'aw-nosignature' }, NO_SIGNATURES);
   const rows = lines.map(({ role, name, date, lapsed, state }) =>
     element(

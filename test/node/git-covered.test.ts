@@ -22,8 +22,7 @@ describe('the revision that a digest covers', function () {
 
   /** The revision, or why there is none. */
   const found = (path: string, covers: string) => {
-    const used = evaluationAt(path).files.map((file) => file.path);
-    const answer = coveredIn(path, used)(covers);
+    const answer = coveredIn(path, evaluationAt(path).files)(covers);
     return 'because' in answer ? answer.because : answer.revision.replace(/ of .*/, '');
   };
 

@@ -83,6 +83,24 @@ describe('the audit sheet', () => {
     assert.match(text(pageOf(signed(`sha256:${'0'.repeat(64)}`))), /prepared R\. Osei 2026-11-20 out of date/);
   });
 
+  it('says beside a signature what changed since, and what else speaks against it, and never more than that it is a record', () => {
+    const entry = (role: string, covers: string) =>
+      `  - role: ${role}\n    name: R. Osei\n    date: 2026-11-20\n    covers: ${covers}\n    version: 1.0.0\n`;
+    const signed = (value: string, covers: string) =>
+      sheet(`x = ${value} from plate "p"`, { front: `signatures:\n${entry('prepared', covers)}${entry('checked', covers)}` });
+    const old = signed('2', digest(signed('2', 'sha256:…')));
+    const said = text(
+      auditPage({
+        ...evaluateSheet(old.replace('x = 2', 'x = 3')),
+        version: '1.2.3',
+        covered: () => ({ evaluation: evaluateSheet(old), revision: '1a2b3c4d5e of 2026-11-20' }),
+      }),
+    );
+    assert.match(said, /prepared R\. Osei 2026-11-20 out of date: it covers 1a2b3c4d5e of 2026-11-20; since then: 1 input changed checked/);
+    assert.match(said, /checked R\. Osei 2026-11-20 out of date: it covers .*1 input changed; the same person prepared the sheet/);
+    assert.match(said, /no electronic signature in law and no professional engineer’s seal/);
+  });
+
   it('shows the values of this run in the prose, whatever the file says', () => {
     const html = pageOf(sheet('I = 34.4 A from plate "p"\nbad = 1/0', { prose: 'Draws [99 A](#I), or [7 A](#bad).' }));
     assert.match(html, /Draws <a href="#entry-I">34\.4 A<\/a>, or <a href="#entry-bad">not calculated<\/a>\./);

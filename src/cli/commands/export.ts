@@ -3,6 +3,7 @@
 import { resolve } from 'node:path';
 import { Option } from 'commander';
 import { changeHistory } from '../../node/change-history.ts';
+import { coveredIn } from '../../node/git-covered.ts';
 import { pdfOf } from '../../node/pdf.ts';
 import { writeAtomically } from '../../node/write-atomically.ts';
 import { sheetCsv } from '../../report/csv.ts';
@@ -37,7 +38,7 @@ const FORMATS: Readonly<Record<string, Export>> = {
 };
 
 function reportInput({ path, evaluation }: LoadedSheet): ReportInput {
-  return { ...evaluation, version: VERSION, history: changeHistory(path) };
+  return { ...evaluation, version: VERSION, history: changeHistory(path), covered: coveredIn(path, evaluation.files) };
 }
 
 async function pdf(sheet: LoadedSheet, { paper }: Options, err: Stream): Promise<Uint8Array | Refusal> {

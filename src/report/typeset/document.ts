@@ -4,6 +4,7 @@ import { type AuditSheet, auditSheet, CALCULATION, REGISTER_PART, type Section }
 import { bodyParts, proseLinks } from '../body.ts';
 import type { ReportInput } from '../input.ts';
 import { proseRenderer } from '../prose.ts';
+import { titleBlockInput } from '../title-block.ts';
 import { below, type Code, call, joined, named, quoted, words } from './code.ts';
 import { contentWriter } from './content.ts';
 import { PREAMBLE } from './preamble.ts';
@@ -21,9 +22,8 @@ const NAMES: Readonly<Record<Paper, string>> = { a4: 'a4', letter: 'us-letter' }
 export function typesetSource(input: ReportInput, paper: Paper): string {
   const audit = auditSheet(input);
   const writer = contentWriter();
-  const { frontMatter: front } = input.sheet;
   const parts = [
-    titleBlock({ front, digest: input.digest, version: input.version }),
+    titleBlock(titleBlockInput(input)),
     writer.content([audit.summary]),
     call('contents', ...audit.contents.map(({ id, title }) => `(${quoted(id)}, ${quoted(title)})`)),
     writer.place(CALCULATION.id),

@@ -9,7 +9,7 @@ import {
   SHEET_FIELD,
   SIGNATURE_HEADS,
   SIGNATURES_HEAD,
-  signatureLines,
+  type SignatureLine,
   type TitleBlockInput,
   titleFields,
   UNTITLED,
@@ -19,7 +19,7 @@ import { array, type Code, call, EMPTY, named, quoted, words } from './code.ts';
 import { drawing } from './drawing.ts';
 import { table } from './table.ts';
 
-export function titleBlock({ front, digest, version }: TitleBlockInput): Code {
+export function titleBlock({ front, digest, version, signatures: lines }: TitleBlockInput): Code {
   const fields = titleFields(front).map(([name, value]) => field(name, name === SHEET_FIELD ? 'sheet-count()' : value && words(value)));
   return call(
     'title-block',
@@ -28,7 +28,7 @@ export function titleBlock({ front, digest, version }: TitleBlockInput): Code {
     named('follows', front.codes.length > 0 ? words(codesText(front)) : EMPTY),
     named('code', drawing(digestCode(digest, CODE_SIZE))),
     named('fields', array(fields)),
-    named('signatures', signatures({ front, digest, version })),
+    named('signatures', signatures(lines)),
     named('digest', field(DIGEST_HEAD, call('mono', words(digest)))),
     named('version', field(VERSION_HEAD, quoted(`Ampwright ${version}`))),
   );
@@ -41,8 +41,7 @@ function field(name: string, value: Code | null): Code {
   return call('field', quoted(name), value ?? call('quiet', quoted(NOT_GIVEN)));
 }
 
-function signatures({ front, digest }: TitleBlockInput): Code {
-  const lines = signatureLines(front, digest);
+function signatures(lines: readonly SignatureLine[]): Code {
   if (lines.length === 0) return quoted(NO_SIGNATURES);
   const cell = (text: string) => ({ text, code: words(text) });
   return table('slim', {
