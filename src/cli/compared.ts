@@ -49,7 +49,7 @@ function rowLines({ cells, line }: Row, heads: readonly string[], width: number,
   const name = padRight(written[0]!, width + written[0]!.length - columns(cellText(cells[0] ?? [], (_, text) => text)));
   const indent = ' '.repeat(width + 2);
   const [first = '', ...others] = wrap(rest, Math.max(40, room - width - INDENT.length - 2));
-  return [`${name}  ${first}`.trimEnd(), ...others.map((text) => indent + text)];
+  return [`${name}  ${first}`.trimEnd(), ...others.map((text) => (indent + text).trimEnd())];
 }
 
 function change(before: string, after: string): string {

@@ -51,10 +51,10 @@ export function coveredIn(path: string, used: readonly UsedFile[]): FindCovered 
 
 function missing(root: string, count: number): string {
   if (count === 0) return 'the sheet has never been committed';
-  if (count === MOST) return `none of its newest ${MOST} revisions is what the signature covers`;
+  if (count === MOST) return `none of the newest ${MOST} revisions of this file is what the signature covers`;
   return isShallow(root)
     ? 'what the signature covers is not in this clone, whose history was cut off (`git fetch --unshallow` brings the rest)'
-    : 'what the signature covers was never committed';
+    : 'no revision of this file is what the signature covers';
 }
 
 function digestOfSource(source: SheetSource | null): string | null {

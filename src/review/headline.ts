@@ -7,7 +7,8 @@ import type { ComparedSheet } from './comparisons.ts';
 export function headline(comparison: Comparison): readonly string[] {
   const { problems, requirements, signatures, entries, functions, tables, statements, frontMatter, prose } = comparison;
   const turned = (test: (one: RequirementChange) => boolean) => requirements.filter(test).length;
-  const now = (status: string) => turned((one) => one.status.new === status && one.status.old !== status && one.turned !== 'better');
+  const now = (status: string, force = 'shall') =>
+    turned((one) => one.force === force && one.status.new === status && one.status.old !== status && one.turned !== 'better');
   const roles = (...of: readonly string[]) =>
     entries.filter(({ role, change, written, value, knockOn, oldName }) => {
       const own = change !== 'changed' || written !== null || (role === 'choice' && value !== null);
@@ -24,6 +25,9 @@ export function headline(comparison: Comparison): readonly string[] {
     counted(now('fails'), 'requirement now fails', 'requirements now fail'),
     counted(now('undecided'), 'requirement is now undecided', 'requirements are now undecided'),
     counted(now('not calculated'), 'requirement is no longer calculated', 'requirements are no longer calculated'),
+    counted(now('fails', 'should'), 'recommendation now fails', 'recommendations now fail'),
+    counted(now('undecided', 'should'), 'recommendation is now undecided', 'recommendations are now undecided'),
+    counted(now('not calculated', 'should'), 'recommendation is no longer calculated', 'recommendations are no longer calculated'),
     counted(
       turned(({ change }) => change === 'removed'),
       'requirement was removed',

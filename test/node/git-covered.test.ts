@@ -57,7 +57,10 @@ describe('the revision that a digest covers', function () {
 
   it('is not told where it was never committed', () => {
     repository.commit('first', { 'a.ampwright.md': sheet('1 A') });
-    assert.equal(found(repository.at('a.ampwright.md'), `sha256:${'0'.repeat(64)}`), 'what the signature covers was never committed');
+    assert.equal(
+      found(repository.at('a.ampwright.md'), `sha256:${'0'.repeat(64)}`),
+      'no revision of this file is what the signature covers',
+    );
   });
 
   it('is not told of a sheet that was never committed, in a repository with and without commits', () => {

@@ -60,16 +60,17 @@ function difference(one: EntryChange): Cell {
 }
 
 /** What changed beside the value. */
-function notes({ change, role, written, value, knockOn, source, because, description }: EntryChange): Cell {
+function notes({ change, role, oldName, written, value, knockOn, source, because, description }: EntryChange): Cell {
   // Of an input, the value says it all, unless it is only written otherwise.
   const formula = written === null || (role === 'input' && value !== null) ? [] : rewritten(written);
   const own = role === 'choice' && knockOn ? plain('its own line did not change') : [];
   const origin = source?.new ? `from ${source.new}` : role === 'input' && change === 'added' ? 'without a source' : null;
   if (change !== 'changed') return joined([formula, plain(origin)], '; ');
-  return joined(
+  const changed = joined(
     [formula, own, changedText('source', source), changedText('because', because), changedText('description', description)],
     '; ',
   );
+  return changed.length === 0 && value === null && oldName !== null ? plain('only its name') : changed;
 }
 
 /** The rows of a computed column. */

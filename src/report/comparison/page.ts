@@ -12,12 +12,14 @@ const COMPARISON_STYLE = `
 .aw-compared ins { color: var(--aw-holds); text-decoration: underline; text-underline-offset: 2px; }
 .aw-compared del + ins { margin-left: .3em; }
 .aw-compared .aw-register { width: 100%; }
-.aw-compared .aw-register th[scope="row"] { width: 22%; }
+.aw-compared .aw-register th[scope="row"] { width: 16%; }
 .aw-compared summary { cursor: pointer; padding: 6px 0; font-weight: 600; }
 .aw-compared td { overflow-wrap: anywhere; }
+.aw-compared td[data-name="before"], .aw-compared td[data-name="after"] { min-width: 8.5em; }
 .aw-compared .aw-lines { white-space: nowrap; color: var(--aw-quiet); }
 @media (max-width: 560px) {
   .aw-compared .aw-register th[scope="row"] { width: auto; font-weight: 600; }
+  .aw-compared .aw-register td { min-width: 0; }
   .aw-compared .aw-register td:empty { display: none; }
   .aw-compared .aw-register td::before { content: attr(data-name) ": "; color: var(--aw-quiet); }
 }
