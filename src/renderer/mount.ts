@@ -23,12 +23,16 @@ function setAttributes(element: Element, tree: ElementNode): void {
   }
 }
 
-/** Puts a tree in place of what an element holds; details that stood open stay open, and the focus stays where it was. */
-export function mount(tree: ViewNode, into: HTMLElement): void {
+/**
+ * Puts a tree in place of what an element holds; details that stood open stay open, and the focus stays where it was. `finish` adds what
+ * only a page with a script has.
+ */
+export function mount(tree: ViewNode, into: HTMLElement, finish: () => void = () => {}): void {
   const open = new Set([...into.querySelectorAll('details[open]')].map(keyOf));
   const focused = into.contains(document.activeElement) ? placeOf(document.activeElement!) : null;
   into.replaceChildren(build(tree, document));
   for (const details of into.querySelectorAll('details')) if (open.has(keyOf(details))) details.open = true;
+  finish();
   if (focused !== null) into.querySelector<HTMLElement>(focused)?.focus({ preventScroll: true });
 }
 
@@ -40,6 +44,7 @@ function keyOf(details: Element): string | null {
 function placeOf(element: Element): string | null {
   const key = element.closest('[data-key]')?.getAttribute('data-key');
   if (!key) return null;
+  if (element.hasAttribute('data-key')) return `[data-key="${CSS.escape(key)}"]`;
   const inside = element.hasAttribute('data-name') ? `[data-name="${CSS.escape(element.getAttribute('data-name')!)}"]` : element.localName;
   return `[data-key="${CSS.escape(key)}"] ${inside}`;
 }

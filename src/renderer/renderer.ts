@@ -1,8 +1,10 @@
 // The notebook renderer: draws the view model of a cell, and tells the editor which symbol was clicked.
 import { ledger } from '../view/ledger.ts';
-import { element } from '../view/node.ts';
+import type { CellView } from '../view/model.ts';
+import { element, type ViewNode } from '../view/node.ts';
 import { STYLE } from '../view/style.ts';
 import { mount } from './mount.ts';
+import { addReaders, positionsOf } from './readout.ts';
 import { readCellView } from './validate.ts';
 
 /** The MIME type of the outputs that are drawn here. */
@@ -34,23 +36,26 @@ export const activate = (context: RendererContext) => {
         listening.add(into);
         into.addEventListener('click', (event) => reveal(event, context));
       }
-      mount(content(item), into);
+      const { tree, view } = content(item);
+      const positions = positionsOf(into);
+      mount(tree, into, () => view && addReaders(into, view, positions));
     },
     disposeOutputItem(): void {},
   };
 };
 
-function content(item: OutputItem) {
+function content(item: OutputItem): { readonly tree: ViewNode; readonly view: CellView | null } {
   try {
     const read = readCellView(item.json());
-    return 'view' in read ? ledger(read.view) : refusal(read.fault);
+    return 'view' in read ? { tree: ledger(read.view), view: read.view } : refusal(read.fault);
   } catch (error) {
     return refusal(error instanceof Error ? error.message : String(error));
   }
 }
 
 function refusal(fault: string) {
-  return element('div', { class: 'aw-ledger' }, `These results can't be shown (${fault}). They are made again when the sheet is edited.`);
+  const words = `These results can't be shown (${fault}). They are made again when the sheet is edited.`;
+  return { tree: element('div', { class: 'aw-ledger' }, words), view: null };
 }
 
 function reveal(event: Event, { postMessage }: RendererContext): void {

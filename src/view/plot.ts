@@ -1,23 +1,27 @@
 // A curve as SVG: axes headed `quantity / unit`, traces told apart by their dashes, marked points, limit lines.
 import { symbolSpans } from './math/symbol.ts';
 import type { CurveRow, PointView } from './model.ts';
-import { type ElementNode, element } from './node.ts';
+import { type ElementNode, element, type ViewNode } from './node.ts';
 import { type Axis, linearAxis, logAxis } from './plot/axis.ts';
 import { type Frame, frameOf } from './plot/frame.ts';
 import { labels } from './plot/labels.ts';
 
+/** Where a plot of this width has its values, in pixels. */
+export function axesOf(view: CurveRow, width: number): { readonly frame: Frame; readonly x: Axis; readonly y: Axis } {
+  const frame = frameOf(view, width);
+  return { frame, x: xAxis(view, frame), y: yAxis(view, frame) };
+}
+
 /** The drawing, `width` pixels wide. */
 export function plot(view: CurveRow, width: number): ElementNode {
-  const frame = frameOf(view, width);
-  const x = xAxis(view, frame);
-  const y = yAxis(view, frame);
+  const { frame, x, y } = axesOf(view, width);
   return element(
     'svg',
     { class: 'aw-plot', viewBox: `0 0 ${frame.width} ${frame.height}`, width: frame.width, height: frame.height, role: 'img' },
     element('title', {}, titleOf(view)),
     element('desc', {}, descriptionOf(view)),
     ...grid(x, y, frame),
-    head(view.y.title, view.y.unit, 2, 13, 'start'),
+    head(quantityOf(view), view.y.unit, 2, 13, 'start'),
     head(view.x.name, view.x.unit, frame.right, frame.height - 4, 'end'),
     ...view.limits.map((limit) => element('path', { class: 'aw-limit', d: pathOf(limit.points, x, y) })),
     ...view.traces.map((trace, i) => element('path', { class: `aw-trace aw-trace-${i % 4}`, d: pathOf(trace.points, x, y) })),
@@ -55,13 +59,26 @@ function grid(x: Axis, y: Axis, frame: Frame): ElementNode[] {
   ];
 }
 
+/** What the vertical axis is of: what a single trace is called, else what is drawn. */
+function quantityOf({ traces, y }: CurveRow): string {
+  return (traces.length === 1 && traces[0]!.label) || y.title;
+}
+
+// Symbols in names and calls are typeset; whole words, and expressions with units in them, stay as they are.
+function namesTypeset(text: string): readonly ViewNode[] {
+  if (!/^[\p{L}\p{N}_(), .]*$/u.test(text) || /(?<![\p{L}\p{N}_])\p{N}/u.test(text)) return [text];
+  return text.split(/([\p{L}_][\p{L}\p{N}_]*)/u).flatMap((piece, i): readonly ViewNode[] => {
+    const symbolic = i % 2 === 1 && (piece.includes('_') || [...piece].length === 1);
+    return symbolic ? symbolSpans(piece, 13) : piece === '' ? [] : [piece];
+  });
+}
+
 /** An axis's head, `quantity / unit`. */
 function head(title: string, unit: string, x: number, y: number, anchor: 'start' | 'end'): ElementNode {
-  const name = /^[\p{L}_][\p{L}\p{N}_]*$/u.test(title) ? symbolSpans(title, 13) : [title];
   return element(
     'text',
     { class: 'aw-head', x, y, 'text-anchor': anchor },
-    ...name,
+    ...namesTypeset(title),
     unit === '' ? null : element('tspan', {}, ` / ${unit.includes('/') ? `(${unit})` : unit}`),
   );
 }

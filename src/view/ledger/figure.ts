@@ -1,6 +1,7 @@
 // The ledger's rows for curves and tabulations, over all columns.
 import type { CurveRow, TabulationRow } from '../model.ts';
 import { type ElementNode, element } from '../node.ts';
+import { hasKey } from '../plot/labels.ts';
 import { plot, short } from '../plot.ts';
 import { wide } from './parts.ts';
 
@@ -10,9 +11,8 @@ export function curveRow(row: CurveRow): ElementNode {
     'curve',
     element(
       'figure',
-      { class: 'aw-figurebox' },
-      element('div', { class: 'aw-plot-wide' }, plot(row, 640)),
-      element('div', { class: 'aw-plot-narrow' }, plot(row, 320)),
+      { class: 'aw-figurebox', 'data-key': `figure ${row.key}` },
+      ...PLOTS.map(({ name, width }) => element('div', { class: `aw-plot-${name}` }, plot(row, width), hasKey(row, width) && key(row))),
       row.description && element('figcaption', {}, row.description),
       element(
         'details',
@@ -21,6 +21,27 @@ export function curveRow(row: CurveRow): ElementNode {
         dataTable(row),
       ),
     ),
+  );
+}
+
+/** A curve is drawn twice; the room that there is decides which of them is seen. */
+export const PLOTS = [
+  { name: 'wide', width: 640 },
+  { name: 'narrow', width: 320 },
+] as const;
+
+// What each trace is, beside a piece of its line.
+function key({ traces }: CurveRow): ElementNode {
+  const sample = (i: number) =>
+    element(
+      'svg',
+      { class: 'aw-sample', viewBox: '0 0 34 10', width: 34, height: 10, 'aria-hidden': 'true' },
+      element('path', { class: `aw-trace aw-trace-${i % 4}`, d: 'M1 5h32' }),
+    );
+  return element(
+    'ul',
+    { class: 'aw-tracekey', 'aria-label': 'Curves' },
+    ...traces.map((t, i) => element('li', {}, sample(i), ' ', t.label)),
   );
 }
 

@@ -4,6 +4,11 @@ import { type ElementNode, element } from '../node.ts';
 import type { Axis } from './axis.ts';
 import { type Frame, LETTER, LINE } from './frame.ts';
 
+/** Whether the traces of a plot of this width are named in a key below it, since in a small drawing words would lie on the curves. */
+export function hasKey({ traces }: CurveRow, width: number): boolean {
+  return width < 480 && traces.length > 1;
+}
+
 /** All labels of a plot. */
 export function labels(view: CurveRow, x: Axis, y: Axis, frame: Frame): ElementNode[] {
   return [...traceLabels(view, y, frame), ...limitLabels(view, x, y, frame), ...markLabels(view, x, frame)];
@@ -11,7 +16,7 @@ export function labels(view: CurveRow, x: Axis, y: Axis, frame: Frame): ElementN
 
 // Beside the end of each trace, or above it where there is no room; a single trace needs none, the axis names it.
 function traceLabels(view: CurveRow, y: Axis, frame: Frame): ElementNode[] {
-  if (view.traces.length < 2) return [];
+  if (view.traces.length < 2 || hasKey(view, frame.width)) return [];
   const ends = view.traces.flatMap((t) => {
     const last = lastOf(t.points);
     return last === null || t.label === '' ? [] : [{ text: t.label, at: y.at(last.y) }];

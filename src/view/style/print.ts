@@ -7,6 +7,8 @@ export const PRINT = `
   .aw-ledger .aw-mark-bar, .aw-ledger .aw-gauge-value, .aw-ledger .aw-point { fill: CanvasText; }
   .aw-ledger .aw-gauge-out { fill: none; stroke: CanvasText; stroke-dasharray: 2 2; }
   .aw-ledger svg { forced-color-adjust: auto; }
+  /* The halo of a label would be forced to the colour of its letters. */
+  .aw-ledger .aw-plotlabel { forced-color-adjust: none; fill: CanvasText; stroke: Canvas; }
 }
 @media print {
   .aw-ledger, .aw-page {
