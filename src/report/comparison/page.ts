@@ -12,7 +12,7 @@ const COMPARISON_STYLE = `
 .aw-compared ins { color: var(--aw-holds); text-decoration: underline; text-underline-offset: 2px; }
 .aw-compared del + ins { margin-left: .3em; }
 .aw-compared .aw-register { width: 100%; }
-.aw-compared .aw-register th[scope="row"] { width: 16%; }
+.aw-compared .aw-register th[scope="row"] { width: 19%; }
 .aw-compared summary { cursor: pointer; padding: 6px 0; font-weight: 600; }
 .aw-compared td { overflow-wrap: anywhere; }
 .aw-compared td[data-name="before"], .aw-compared td[data-name="after"] { min-width: 8.5em; }
