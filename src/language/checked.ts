@@ -195,8 +195,8 @@ export interface CheckedLookUp extends Base {
   readonly cell: Checked;
   readonly column: ColumnModel;
   readonly where: RowCondition;
-  /** The column and the sought value of the first `row.col == x` part, for naming neighbours. */
-  readonly key: { readonly column: ColumnModel; readonly sought: Checked } | null;
+  /** For each part of the condition the column and the sought value where it reads `row.col == x`, for naming neighbours. */
+  readonly keys: readonly ({ readonly column: ColumnModel; readonly sought: Checked } | null)[];
 }
 
 export interface CheckedRoot extends Base {

@@ -1,8 +1,8 @@
 // Results of requirements as a reader sees them: status, both sides, rows, the worst point, and what is wrong with the requirement itself.
 import type * as ast from '../language/ast.ts';
 import type { Plan } from '../language/checked.ts';
-import { rowLabel } from '../language/compiler/choices.ts';
 import type { DecidedSides } from '../language/compiler/decision.ts';
+import { rowLabel } from '../language/compiler/row-conditions.ts';
 import { Fault } from '../language/fault.ts';
 import { print } from '../language/print.ts';
 import { typeProblem } from '../language/problems/types.ts';

@@ -1,7 +1,7 @@
 // Values as text (F1, F2, F6): in their display unit, with U to two digits where there is one, literals as written.
 
 import type { Display } from '../language/checked.ts';
-import { rowLabel } from '../language/compiler/choices.ts';
+import { rowLabel } from '../language/compiler/row-conditions.ts';
 import type { RowValue } from '../language/compiler/values.ts';
 import { printText } from '../language/print.ts';
 import type { TableModel } from '../language/program.ts';

@@ -16,6 +16,7 @@ const REFUSED: readonly (readonly [expression: string, words: string])[] = [
   ['coil_current(80 VA, 0 V)', 'the control voltage is above zero'],
   ['voltage_drop_3ph(34.4 A, 0.42 ohm, 0 ohm, 84)', 'for 84 percent write 84 %'],
   ['flc_nec_3ph(27 hp, 480 V)', 'neighbours: 25 hp and 30 hp'],
+  ['flc_nec_3ph(18.5 kW, 460 V)', 'rating = 24.81 hp; neighbours: 20 hp and 25 hp'],
   ['flc_nec_3ph(5 hp, 115 V)', 'lists 115 V to 2 hp only'],
   ['flc_nec_3ph(25 hp, 400 V)', 'a motor for 400 V 50 Hz is not in it'],
   ['flc_nec_3ph(0.5 hp, 2300 V)', 'lists 2300 V from 60 hp only'],

@@ -68,7 +68,7 @@ export function checkLookUp(c: Context, node: ast.LookUp): Checked {
     cell,
     column,
     where,
-    key: keyOf(where, row),
+    keys: where.parts.map(({ condition }) => keyOf(condition, row)),
   };
 }
 
@@ -97,15 +97,12 @@ export function cellOf(c: Context, table: TableModel, row: number, name: ast.Ide
   };
 }
 
-/** The first part of the form `column == value`, for naming the neighbours of what was not found. */
-function keyOf(where: RowCondition, row: number): CheckedLookUp['key'] {
-  for (const { condition } of where.parts) {
-    if (condition.kind !== 'comparison' || condition.operands.length !== 2 || !['==', 'is'].includes(condition.relations[0]!.relation))
-      continue;
-    const [left, right] = condition.operands as [Checked, Checked];
-    if (isOwnCell(left, row) && !isOwnCell(right, row)) return { column: left.column, sought: right };
-    if (isOwnCell(right, row) && !isOwnCell(left, row)) return { column: right.column, sought: left };
-  }
+/** A part of the form `column == value`, for naming the neighbours of what was not found. */
+function keyOf(part: Checked, row: number): CheckedLookUp['keys'][number] {
+  if (part.kind !== 'comparison' || part.operands.length !== 2 || !['==', 'is'].includes(part.relations[0]!.relation)) return null;
+  const [left, right] = part.operands as [Checked, Checked];
+  if (isOwnCell(left, row) && !isOwnCell(right, row)) return { column: left.column, sought: right };
+  if (isOwnCell(right, row) && !isOwnCell(left, row)) return { column: right.column, sought: left };
   return null;
 }
 

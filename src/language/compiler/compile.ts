@@ -2,10 +2,11 @@
 import type { Checked, CheckedIf, CheckedJunction } from '../checked.ts';
 import { compileNegate, compilePower, compileProduct, compileSquareRoot, compileSum } from './arithmetic.ts';
 import { compileBuiltin, compileCall } from './calls.ts';
-import { compileChoice, compileLookUp } from './choices.ts';
+import { compileChoice } from './choices.ts';
 import { compileComparison } from './comparisons.ts';
 import { type Compiler, compileYesNo } from './compiler.ts';
 import type { Evaluate, Run } from './frame.ts';
+import { compileLookUp } from './look-ups.ts';
 import { compileRoot } from './roots.ts';
 import * as values from './values.ts';
 

@@ -37,8 +37,8 @@ export const valueProblem = problemMaker({
   ),
   'no-such-row': kind(
     'error',
-    (f: { table: string; wanted: string; neighbours: string }) =>
-      `no row of \`${f.table}\` has ${f.wanted}${f.neighbours === '' ? '' : `; neighbours: ${f.neighbours}`}`,
+    (f: { table: string; wanted: string; where: string; neighbours: string }) =>
+      `no row of \`${f.table}\` has ${f.wanted}${f.where === '' ? '' : ` where ${f.where}`}${f.neighbours === '' ? '' : `; neighbours: ${f.neighbours}`}`,
   ),
   'several-rows': kind(
     'error',

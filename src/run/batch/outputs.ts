@@ -1,5 +1,5 @@
 // The columns that a row gets: every calculated entry in one unit for all rows, with its uncertainty where it has one.
-import { rowLabel } from '../../language/compiler/choices.ts';
+import { rowLabel } from '../../language/compiler/row-conditions.ts';
 import type { RowValue } from '../../language/compiler/values.ts';
 import { Fault } from '../../language/fault.ts';
 import { print } from '../../language/print.ts';
