@@ -1,6 +1,8 @@
 // Published values that no function of the library computes, each with the reason.
 
 export const notComputed: Readonly<Record<string, string>> = {
+  'u-gamma_to_T': 'the gamma (1 nT) is no unit of the catalogue: nobody measures a starter in it',
+  'unit-trap-1': 'torque and energy share a dimension and the notation does not tell them apart; it does tell kinds of power and rotation',
   'hp-06': 'the water horsepower (746.043 W) is no unit of the catalogue: nobody rates a motor in it',
   'sc-02': 'symmetrical components of three phasors need complex numbers; the library works from magnitudes (unbalance_factor)',
   'ct-04': 'a guide value for an unknown inrush power factor, no calculation',
