@@ -4,6 +4,7 @@ import type { CellView } from '../view/model.ts';
 import { element, type ViewNode } from '../view/node.ts';
 import { STYLE } from '../view/style.ts';
 import { mount } from './mount.ts';
+import { addPeeks } from './peek.ts';
 import { addReaders, positionsOf } from './readout.ts';
 import { readCellView } from './validate.ts';
 
@@ -35,6 +36,7 @@ export const activate = (context: RendererContext) => {
       if (!listening.has(into)) {
         listening.add(into);
         into.addEventListener('click', (event) => reveal(event, context));
+        addPeeks(into);
       }
       const { tree, view } = content(item);
       const positions = positionsOf(into);

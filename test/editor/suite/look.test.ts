@@ -7,6 +7,8 @@ import {
   atTheScreen,
   click,
   focused,
+  hover,
+  miss,
   press,
   screenshot,
   see,
@@ -71,6 +73,15 @@ atTheScreen().describe('the results of a block', () => {
       assert.deepEqual(await accessibilityFaults(target.outputs('.aw-ledger')), []);
     });
   }
+
+  it('show what a result depends on and its uncertainty budget while the pointer rests on it', async () => {
+    await theme('light');
+    await hover(target.outputs('tr[data-key="entry I_n"] summary'));
+    await see(target.outputs('.aw-peek .aw-budget'));
+    await screenshot('ledger looked at');
+    await hover(target.workbench('.notebookOverlay .notebook-toolbar-container'));
+    await miss(target.outputs('.aw-peek'));
+  });
 
   it('lead with a click on a symbol to where its name is defined', async () => {
     await click(target.outputs('[data-key="requirement I_n <= 40 A"] .aw-math [data-name="I_n"]'));
