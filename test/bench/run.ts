@@ -6,8 +6,16 @@ import { formulaBench } from './formula.ts';
 import { reviewBench } from './review.ts';
 import type { BenchRow } from './row.ts';
 import { sheetBench } from './sheets.ts';
+import { verifyBench } from './verify.ts';
 
-const rows: BenchRow[] = [...formulaBench(), ...sheetBench(), ...reviewBench(), ...columnBench(), ...(await batchBench())];
+const rows: BenchRow[] = [
+  ...formulaBench(),
+  ...sheetBench(),
+  ...reviewBench(),
+  ...columnBench(),
+  ...verifyBench(),
+  ...(await batchBench()),
+];
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}\n`);
 console.log('| what | aim | found | |');
 console.log('| --- | --- | --- | --- |');
