@@ -141,6 +141,26 @@ describe('compare: with a revision', function () {
     is(await run('a.ampwright.md'), 2, /in no git repository/);
   });
 
+  it('whose branches, authors, files and sheets have names of every kind: nothing of them becomes markup or a command', async () => {
+    const hostile = (current: string) =>
+      `---\nampwright: 1\ntitle: '<script>alert("1")</script> [x](javascript:y) @all \u202e \u0645\u062d\u0631\u0643'\n---\n\n${sheet(current)}`;
+    const path = 'старт <b>/№ 1 "東".ampwright.md';
+    repository.git('config', 'user.name', '<img src=x onerror=alert(1)> \u5c71\u7530');
+    repository.commit('<script>alert(2)</script>', { [path]: hostile('34 A') });
+    repository.git('branch', 'a<b>&c');
+    repository.write(path, hostile('41 A'));
+    const shown = async (format: string) => (await run(path, '--since', 'a<b>&c', '--format', format)).stdout;
+    is(await run(path, '--since', 'a<b>&c'), 1, /^a<b>&c \([0-9a-f]{10}/, /34 A → 41 A/);
+    assert.doesNotMatch(await shown('text'), /\u202e/);
+    assert.doesNotMatch(await shown('html'), /<script|<img|<b>|javascript:y"|\son\w+=/);
+    const markdown = await shown('markdown');
+    assert.doesNotMatch(markdown.replace(/`[^`\n]*`/g, ''), /<script|<b>|(?<!\\)\]\(|@all|\u202e/);
+    assert.match(markdown, /№ 1 "東"/);
+    const { stdout } = await ampwright(['export', path, '--to', 'html'], { cwd: repository.path });
+    assert.match(stdout, /&lt;script&gt;/);
+    assert.doesNotMatch(stdout, /<script|<img|href="javascript|\son\w+=/);
+  });
+
   it('on a machine without git', async () => {
     repository.commit('base', { 'a.ampwright.md': sheet('34 A') });
     is(

@@ -63,7 +63,7 @@ function difference(one: EntryChange): Cell {
 function notes({ change, role, oldName, written, value, knockOn, source, because, description }: EntryChange): Cell {
   // Of an input, the value says it all, unless it is only written otherwise.
   const formula = written === null || (role === 'input' && value !== null) ? [] : rewritten(written);
-  const own = role === 'choice' && knockOn ? plain('its own line did not change') : [];
+  const own = knockOn && (role === 'choice' || oldName !== null) ? plain('its own line did not change') : [];
   const origin = source?.new ? `from ${source.new}` : role === 'input' && change === 'added' ? 'without a source' : null;
   if (change !== 'changed') return joined([formula, plain(origin)], '; ');
   const changed = joined(
