@@ -6,6 +6,7 @@ import { STYLE } from '../view/style.ts';
 import { mount } from './mount.ts';
 import { addPeeks } from './peek.ts';
 import { addReaders, positionsOf } from './readout.ts';
+import { followScrollers } from './scrollers.ts';
 import { readCellView } from './validate.ts';
 
 /** The MIME type of the outputs that are drawn here. */
@@ -41,6 +42,7 @@ export const activate = (context: RendererContext) => {
       const { tree, view } = content(item);
       const positions = positionsOf(into);
       mount(tree, into, () => view && addReaders(into, view, positions));
+      followScrollers(into);
     },
     disposeOutputItem(): void {},
   };

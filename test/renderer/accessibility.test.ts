@@ -1,7 +1,9 @@
 // Accessibility of what is drawn, by axe-core (WCAG 2.2 A and AA), and that nothing is cut off on a narrow screen.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
+import { workspaceFiles } from '../../src/node/files.ts';
 import { auditPage } from '../../src/report/page.ts';
 import { evaluateSheet } from '../../src/run/evaluate.ts';
 import { toView } from '../../src/view/to-view.ts';
@@ -10,6 +12,7 @@ import { render, stage } from './bundle.ts';
 
 const sample = readFileSync(new URL('../../samples/starter-sizing.ampwright.md', import.meta.url), 'utf8');
 const everything = readFileSync(new URL('./everything.ampwright.md', import.meta.url), 'utf8');
+const SAMPLES = ['starter-sizing', 'condition-survey', 'control-run', 'motor-list', 'review/dust-fan-a', 'review/dust-fan-b'];
 const sheets = { 'the sample': sample, 'a sheet with everything': everything };
 
 function unfold(page: Page): Promise<void> {
@@ -44,17 +47,54 @@ describe('accessibility', () => {
     });
   }
 
+  it('has formulas that cover nothing around them in forced colours', async () => {
+    const page = await stage({ theme: 'vscode-high-contrast', look: { ...LOOKS['forced colours'], width: 700 } });
+    await render(page, 'one', JSON.parse(JSON.stringify(toView(evaluateSheet(everything).result).cells[0])));
+    const words = page.locator('.aw-table > thead');
+    const before = await words.screenshot();
+    await page.addStyleTag({ content: 'math { visibility: hidden; }' });
+    assert.deepEqual(await words.screenshot(), before);
+    await page.close();
+  });
+
+  describe('of every sample in the editor', () => {
+    for (const name of SAMPLES) {
+      it(`${name} has all its words and formulas within whatever room there is`, async () => {
+        const place = new URL(`../../samples/${name}.ampwright.md`, import.meta.url);
+        const path = fileURLToPath(place);
+        const { cells } = toView(evaluateSheet(readFileSync(place, 'utf8'), workspaceFiles(path)).result);
+        const page = await stage();
+        await page.evaluate((count) => {
+          const places = Array.from({ length: count }, (_, i) => Object.assign(document.createElement('div'), { id: `cell-${i}` }));
+          document.querySelector('main')!.replaceChildren(...places);
+        }, cells.length);
+        for (const [i, cell] of cells.entries()) await render(page, `cell-${i}`, JSON.parse(JSON.stringify(cell)));
+        await unfold(page);
+        for (const width of [300, 480, 700, 800, 900, 1000, 1400]) {
+          await page.setViewportSize({ width, height: 900 });
+          assert.deepEqual(await overflow(page), [], `${width} pixels`);
+        }
+        await page.close();
+      });
+    }
+  });
+
   describe('of outputs in the editor', () => {
     const cells = toView(evaluateSheet(everything).result).cells;
-    const themes: readonly (readonly [theme: string, width: number])[] = [
-      ['vscode-light', 1000],
+    const themes: readonly (readonly [theme: string, width: number, forced?: boolean])[] = [
+      ['vscode-light', 300],
+      ['vscode-light', 884],
+      ['vscode-light', 1400],
+      ['vscode-dark', 480],
       ['vscode-dark', 1000],
-      ['vscode-high-contrast', 1000],
-      ['vscode-dark', 320],
+      ['vscode-high-contrast', 320],
+      ['vscode-high-contrast', 800],
+      ['vscode-high-contrast', 300, true],
+      ['vscode-high-contrast', 1000, true],
     ];
-    for (const [theme, width] of themes) {
-      it(`in ${theme} at ${width} pixels`, async () => {
-        const page = await stage({ theme, look: { width } });
+    for (const [theme, width, forced = false] of themes) {
+      it(`in ${theme}${forced ? ' with forced colours' : ''} at ${width} pixels`, async () => {
+        const page = await stage({ theme, look: { width, forced, colours: theme === 'vscode-light' ? 'light' : 'dark' } });
         await render(page, 'one', JSON.parse(JSON.stringify(cells[0])));
         await unfold(page);
         assert.deepEqual(await accessibilityFindings(page), []);

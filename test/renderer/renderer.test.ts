@@ -100,6 +100,19 @@ describe('the notebook renderer', () => {
     await page.close();
   });
 
+  it('lets the Tab key come to a table that scrolls, and only while it does', async () => {
+    const page = await stage();
+    const table = `Table motors — Motors, invented  from drawing "invented"\n\n| tag | I / A | P / kW |\n| --- | --: | --: |\n| M-12 | 34.5 | 18.5 |\n`;
+    const code = Array.from({ length: 4 }, (_, i) => `motors.column_number_${i}: A = I`).join('\n');
+    await render(page, 'one', JSON.parse(JSON.stringify(toView(evaluated(code, table).result).cells[0])));
+    const scroller = page.locator('.aw-datascroll');
+    await page.waitForFunction(() => !document.querySelector('.aw-datascroll')!.hasAttribute('tabindex'));
+    await page.setViewportSize({ width: 300, height: 600 });
+    await page.waitForFunction(() => document.querySelector('.aw-datascroll')!.getAttribute('tabindex') === '0');
+    assert.deepEqual([await scroller.getAttribute('role'), await scroller.getAttribute('aria-label')], ['group', 'Table motors, 1 row']);
+    await page.close();
+  });
+
   it('sends nothing where it has no messages', async () => {
     const page = await stage({ messaging: false });
     await render(page, 'one', viewOf(CODE));

@@ -78,7 +78,7 @@ function budget(of: readonly BudgetView[]): Child {
     'table',
     { class: 'aw-budget' },
     element('caption', {}, 'Uncertainty budget'),
-    element('thead', {}, element('tr', {}, ...['Input', 'Contribution', 'Share'].map((h) => element('th', { scope: 'col' }, h)))),
+    element('thead', {}, element('tr', {}, ...['Input', 'Contri\u00ADbution', 'Share'].map((h) => element('th', { scope: 'col' }, h)))),
     element('tbody', {}, ...rows),
   );
 }

@@ -1,6 +1,7 @@
 // The ledger's row for a requirement.
 import { gauge } from '../gauge.ts';
 import { statusMark } from '../mark.ts';
+import { symbol } from '../math/symbol.ts';
 import type { FormulaParts, RequirementRow, SidesView, StatusView } from '../model.ts';
 import { type Child, type ElementNode, element, textOf } from '../node.ts';
 import { besideRecorded, cell, formulaCells, head, links, sourceCell, unfolding } from './parts.ts';
@@ -22,11 +23,16 @@ export function requirementRow(row: RequirementRow): ElementNode {
         ]),
       ]),
       row.forEach &&
-        element('div', { class: 'aw-remark' }, row.rows[0] ? `${row.forEach}; the worst is ${row.rows[0].label}` : row.forEach),
-      row.throughout && element('div', { class: 'aw-remark' }, row.throughout),
+        element('div', { class: 'aw-remark' }, ...named(row.forEach), row.rows[0] ? `; the worst is ${row.rows[0].label}` : null),
+      row.throughout && element('div', { class: 'aw-remark' }, ...named(row.throughout)),
     ]),
     cell('source', 'Reason', [...sourceCell(row.source, row.because), row.concession && concession(row.concession)]),
   );
+}
+
+/** Words of the notation with the names in them typeset. */
+function named(text: string): Child[] {
+  return text.split(/(\p{L}[\p{L}\p{N}]*_[\p{L}\p{N}_]*)/u).map((piece, i) => (i % 2 === 1 ? element('math', {}, symbol(piece)) : piece));
 }
 
 /** The status: its mark and its word. */

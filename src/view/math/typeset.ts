@@ -60,7 +60,7 @@ export function stacked(of: Typeset): readonly ViewNode[] {
   }
   if (lines.length < 2) return lines[0] ?? [];
   const rows = lines.map((line) => element('mtr', {}, element('mtd', {}, ...line)));
-  return [element('mtable', { class: 'aw-stack' }, ...rows)];
+  return [element('mtable', { class: 'aw-stack', displaystyle: 'true' }, ...rows)];
 }
 
 // A line of a stack begins with an operator; the arguments of a call stay together unless they are too long for any line.

@@ -60,8 +60,8 @@ export const PARTS = `
 .aw-choice code, .aw-unreadable code { font-family: var(--aw-mono); font-size: .92em; color: var(--aw-ink); background: none; }
 .aw-ledger .aw-budget { width: 100%; }
 .aw-ledger .aw-budget caption, .aw-ledger .aw-data caption { text-align: left; color: var(--aw-quiet); font-size: 11px; font-weight: 600; }
-.aw-ledger .aw-budget th, .aw-ledger .aw-budget td { padding: 2px 8px 2px 0; border: 0; border-top: 1px solid var(--aw-rule); background: none; text-align: left; font-weight: 400; vertical-align: baseline; }
-.aw-ledger .aw-budget thead th { border-top: 0; color: var(--aw-quiet); font-size: 11px; }
+.aw-ledger .aw-budget th, .aw-ledger .aw-budget td { padding: 2px 6px 2px 0; border: 0; border-top: 1px solid var(--aw-rule); background: none; text-align: left; font-weight: 400; vertical-align: baseline; }
+.aw-ledger .aw-budget thead th { border-top: 0; overflow-wrap: normal; color: var(--aw-quiet); font-size: 11px; }
 .aw-ledger .aw-budget a { display: inline-block; min-height: 24px; }
 .aw-budget .aw-coverage { white-space: normal; }
 .aw-share { display: none; }

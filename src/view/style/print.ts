@@ -7,6 +7,9 @@ export const PRINT = `
   .aw-ledger .aw-mark-bar, .aw-ledger .aw-gauge-value, .aw-ledger .aw-point { fill: CanvasText; }
   .aw-ledger .aw-gauge-out { fill: none; stroke: CanvasText; stroke-dasharray: 2 2; }
   .aw-ledger svg { forced-color-adjust: auto; }
+  /* The plate that is laid behind words would cover the lines around a formula: fonts for mathematics are very tall. */
+  .aw-ledger math, .aw-page math { forced-color-adjust: none; color: CanvasText; }
+  .aw-ledger a math, .aw-page a math { color: LinkText; }
   /* The halo of a label would be forced to the colour of its letters. */
   .aw-ledger .aw-plotlabel { forced-color-adjust: none; fill: CanvasText; stroke: Canvas; }
 }
