@@ -14,11 +14,12 @@ const shared = {
   logLevel: 'warning',
   legalComments: 'none',
 };
-const editor = { ...shared, entryPoints: ['src/editor/extension.ts'], format: 'cjs', external: ['vscode'] };
+const editor = { ...shared, format: 'cjs', external: ['vscode'] };
 
 const bundles = () => [
   build({
     ...editor,
+    entryPoints: ['src/editor/entry/node.ts'],
     outfile: 'dist/extension.cjs',
     platform: 'node',
     // Packages with files or native parts of their own are not in the bundle; they are looked up from where the bundle lies.
@@ -26,7 +27,7 @@ const bundles = () => [
     banner: { js: 'const bundleUrl = require("node:url").pathToFileURL(__filename).href;' },
   }),
   // The browser host takes `extension.cjs` for CommonJS, and then loads `extension.cjs.js`: it adds the suffix to every path without it.
-  build({ ...editor, outfile: 'dist/browser/extension.cjs.js', platform: 'browser' }),
+  build({ ...editor, entryPoints: ['src/editor/entry/browser.ts'], outfile: 'dist/browser/extension.cjs.js', platform: 'browser' }),
   build({ ...shared, entryPoints: ['src/renderer/renderer.ts'], outfile: 'dist/renderer.js', format: 'esm', platform: 'browser' }),
   build({
     ...shared,

@@ -1,5 +1,8 @@
 // What the extension brings to the editor, as a list.
 import type * as vscode from 'vscode';
+import { commands } from './commands.ts';
+import type { Desktop } from './desktop.ts';
+import { cellStatus } from './features/cell-status.ts';
 import { completion } from './features/completion.ts';
 import { definitions } from './features/definition.ts';
 import { diagnostics } from './features/diagnostics.ts';
@@ -18,9 +21,11 @@ import { liveKernel } from './live-kernel.ts';
 import { openPages } from './pages.ts';
 import { serializer } from './serializer.ts';
 import { openSessions } from './sessions.ts';
+import { testing } from './testing.ts';
 import { openTextSessions } from './text-sessions.ts';
 
-export function activate(context: vscode.ExtensionContext): void {
+/** Starts the extension; `desktop` is null in the browser's worker. */
+export function start(context: vscode.ExtensionContext, desktop: Desktop | null): void {
   const sessions = openSessions();
   const texts = openTextSessions();
   const pages = openPages(sessions, texts);
@@ -44,5 +49,8 @@ export function activate(context: vscode.ExtensionContext): void {
     colours(pages),
     lineEndValues(pages, sessions),
     statusBar(sessions),
+    cellStatus(sessions),
+    testing(sessions),
+    commands({ sessions, extension: context, desktop }),
   );
 }

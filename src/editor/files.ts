@@ -10,8 +10,8 @@ export interface OpenFiles extends SheetFiles, vscode.Disposable {
   settle(): Promise<boolean>;
 }
 
-/** Files for the sheet at `sheet`, by paths relative to its folder; `changed` is called when one that was read has another content. */
-export function openFiles(sheet: vscode.Uri, changed: () => void): OpenFiles {
+/** Files for the sheet at `sheet`, by paths relative to its folder; `changed` is called when one that was read has another content; null: none is watched. */
+export function openFiles(sheet: vscode.Uri, changed: (() => void) | null): OpenFiles {
   const folder = vscode.Uri.joinPath(sheet, '..');
   const known = new Map<string, FileAnswer>();
   const wanted = new Set<string>();
@@ -19,10 +19,10 @@ export function openFiles(sheet: vscode.Uri, changed: () => void): OpenFiles {
 
   const forget = (path: string) => {
     known.delete(path);
-    changed();
+    changed?.();
   };
   const watch = (path: string) => {
-    if (watchers.has(path)) return;
+    if (changed === null || watchers.has(path)) return;
     const watcher = vscode.workspace.createFileSystemWatcher(new vscode.RelativePattern(folder, path));
     for (const event of [watcher.onDidChange, watcher.onDidCreate, watcher.onDidDelete]) event(() => forget(path));
     watchers.set(path, watcher);

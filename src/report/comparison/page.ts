@@ -26,19 +26,27 @@ const COMPARISON_STYLE = `
 @media print { .aw-compared details > *:not(summary) { display: block; } }
 `;
 
+/** Where an editor that shows the page leads to; a page by itself has no such links. */
+export interface Links {
+  /** To a line (from 1) of the new sheet at a path. */
+  line(path: string, line: number): string;
+  /** What else can be done with the comparison. */
+  readonly actions: readonly { readonly title: string; readonly href: string }[];
+}
+
 /** The page; the same comparisons give the same bytes. */
-export function comparisonsPage(comparisons: Comparisons): string {
+export function comparisonsPage(comparisons: Comparisons, links: Links | null = null): string {
   return htmlDocument({
     language: 'en',
     title: `What changed: ${comparisons.old} → ${comparisons.new}`,
     style: `${STYLE}${PAGE_STYLE}${COMPARISON_STYLE}`,
-    body: toHtml(element('div', { class: 'aw-page' }, comparisonsView(comparisons))),
+    body: toHtml(element('div', { class: 'aw-page' }, comparisonsView(comparisons, links))),
     version: null,
   });
 }
 
 /** What the page shows, as a tree: an editor can show it as well. A row's `data-key` is `sheet:old line:new line`, the sheet counted from 0. */
-export function comparisonsView({ old, new: now, sheets }: Comparisons): ElementNode {
+export function comparisonsView({ old, new: now, sheets }: Comparisons, links: Links | null = null): ElementNode {
   const changed = sheets.filter(({ change }) => change !== 'same');
   const same = sheets.length - changed.length;
   return element(
@@ -46,13 +54,14 @@ export function comparisonsView({ old, new: now, sheets }: Comparisons): Element
     { class: 'aw-compared' },
     element('h1', {}, 'What changed in meaning'),
     element('p', {}, element('code', {}, old), ' → ', element('code', {}, now)),
+    links !== null && element('p', {}, ...links.actions.map(({ title, href }) => element('a', { href }, title))),
     changed.length === 0 && element('p', {}, 'Nothing: inputs, formulas, results and words are the same.'),
-    sheets.map((sheet, i) => sheet.change !== 'same' && sheetView(sheet, i)),
+    sheets.map((sheet, i) => sheet.change !== 'same' && sheetView(sheet, i, links)),
     same > 0 && changed.length > 0 && element('p', {}, `${same} more ${same === 1 ? 'sheet' : 'sheets'} without a change in meaning.`),
   );
 }
 
-function sheetView(sheet: ComparedSheet, number: number): ElementNode {
+function sheetView(sheet: ComparedSheet, number: number, links: Links | null): ElementNode {
   const { comparison, path, oldPath } = sheet;
   const title = comparison?.new.title ?? sheet.sheet?.title;
   const heading = element('h2', { id: `sheet-${number}` }, title ? [title, ' ('] : null, element('code', {}, path), title ? ')' : null);
@@ -63,11 +72,14 @@ function sheetView(sheet: ComparedSheet, number: number): ElementNode {
     heading,
     oldPath !== null && element('p', {}, 'The file was ', element('code', {}, oldPath), '.'),
     element('p', { class: 'aw-summary' }, element('strong', {}, words)),
-    comparison !== null && sectionsOf(comparison).map((section) => sectionView(section, number)),
+    comparison !== null &&
+      sectionsOf(comparison).map((section) => sectionView(section, number, links && ((line) => links.line(path, line)))),
   );
 }
 
-function sectionView({ title, heads, rows, open }: Section, number: number): ElementNode {
+type LineLink = ((line: number) => string) | null;
+
+function sectionView({ title, heads, rows, open }: Section, number: number, link: LineLink): ElementNode {
   const table = element(
     'div',
     { class: 'aw-scroll', role: 'region', 'aria-label': title, tabindex: 0 },
@@ -86,7 +98,7 @@ function sectionView({ title, heads, rows, open }: Section, number: number): Ele
       element(
         'tbody',
         {},
-        rows.map((row) => rowView(row, heads, number)),
+        rows.map((row) => rowView(row, heads, number, link)),
       ),
     ),
   );
@@ -94,10 +106,10 @@ function sectionView({ title, heads, rows, open }: Section, number: number): Ele
   return element('section', {}, element('h3', {}, title), table);
 }
 
-function rowView({ cells, line }: Row, heads: readonly string[], number: number): ElementNode {
+function rowView({ cells, line }: Row, heads: readonly string[], number: number, link: LineLink): ElementNode {
   const [first = [], ...others] = heads.map((_, i) => cells[i] ?? []);
-  const lines =
-    line.new === null ? `was ${line.old}` : line.old === null || line.old === line.new ? `${line.new}` : `${line.old} → ${line.new}`;
+  const to = line.new !== null && link ? element('a', { href: link(line.new) }, `${line.new}`) : `${line.new}`;
+  const lines = line.new === null ? `was ${line.old}` : line.old === null || line.old === line.new ? to : [`${line.old} → `, to];
   return element(
     'tr',
     { 'data-key': `${number}:${line.old ?? ''}:${line.new ?? ''}` },

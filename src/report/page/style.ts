@@ -65,6 +65,7 @@ body { margin: 0; background: #fff; }
 .aw-register .aw-status, .aw-register .aw-force { white-space: nowrap; }
 .aw-page footer { margin-top: 40px; padding-top: 10px; border-top: 1px solid var(--aw-heavy); color: var(--aw-quiet); font-size: 13px; }
 @media (prefers-color-scheme: dark) { body { background: #171a1d; } }
+body[class*="vscode-"] { background: var(--vscode-editor-background); }
 @media screen and (max-width: 760px) {
   .aw-page { padding: 14px 14px 40px; }
   .aw-page .aw-digest { grid-template-columns: 1fr; }

@@ -51,19 +51,19 @@ export const COLOURS = `
   --aw-maths: "Cambria Math", "STIX Two Math", "STIX Math", "Latin Modern Math", "DejaVu Math TeX Gyre", "Noto Sans Math", math, serif;
 }
 @media (prefers-color-scheme: dark) {
-  .aw-page, body:not([class*="vscode-"]) .aw-ledger {
+  body:not([class*="vscode-"]) :is(.aw-page, .aw-ledger) {
     --aw-ink: #dfe3e6; --aw-paper: #171a1d;
 ${DARK}
   }
 }
-.vscode-dark .aw-ledger {
+.vscode-dark :is(.aw-page, .aw-ledger) {
 ${DARK}
 }
-.vscode-high-contrast .aw-ledger {
+.vscode-high-contrast :is(.aw-page, .aw-ledger) {
 ${CONTRAST}
 }
 @media (prefers-contrast: more) {
-  .aw-page, body:not([class*="vscode-"]) .aw-ledger {
+  body:not([class*="vscode-"]) :is(.aw-page, .aw-ledger) {
 ${CONTRAST}
   }
 }

@@ -1,0 +1,54 @@
+// Compares the sheet in front with a revision: what changed in meaning, as a page whose line numbers lead to the lines.
+import * as vscode from 'vscode';
+import { comparisonsMarkdown } from '../../report/comparison/markdown.ts';
+import { comparisonsPage } from '../../report/comparison/page.ts';
+import type { Comparisons } from '../../review/comparisons.ts';
+import { currentText } from '../notebook-document.ts';
+import { commandLink, showPage } from '../page-panel.ts';
+import { revealLine } from '../reveal.ts';
+import { askRevision } from './ask-revision.ts';
+import { diskPath, type Register, sheetFor, tell } from './context.ts';
+
+const COPY = 'ampwright.copyComparison';
+const LINE = 'ampwright.showComparedLine';
+
+export const compareWithRevision: Register = (context) => {
+  let latest: Comparisons | null = null;
+  const compare = async (called?: unknown) => {
+    const session = await sheetFor(context, called);
+    const path = session && diskPath(session.notebook.uri);
+    if (!session) return;
+    if (!context.desktop || path == null) return tell('this sheet is not on a disk where git could be asked', FAILED);
+    if (!vscode.workspace.isTrusted) return tell('git is asked in trusted workspaces only; trust this one first', FAILED);
+    try {
+      const since = await askRevision(context.desktop.revisionChoices(path));
+      if (since === undefined) return;
+      const open = new Map([[path, currentText(session.notebook).text]]);
+      latest = await context.desktop.compareSince([path], { since: since.revision, open });
+      showPage({
+        kind: 'comparison',
+        title: `Changes since ${since.label}`,
+        html: comparisonsPage(latest, {
+          line: (_, line) => commandLink(LINE, session.notebook.uri.toString(), line),
+          actions: [{ title: 'Copy as Markdown', href: commandLink(COPY) }],
+        }),
+        commands: [COPY, LINE],
+      });
+    } catch (error) {
+      tell(error, FAILED);
+    }
+  };
+  const copy = async () => {
+    if (latest === null) return void vscode.window.showInformationMessage('Compare a sheet with a revision first.');
+    await vscode.env.clipboard.writeText(comparisonsMarkdown(latest));
+    vscode.window.setStatusBarMessage('Comparison copied as Markdown', 4000);
+  };
+  const line = (uri: string, number: number) => revealLine(vscode.Uri.parse(uri), number, context.sessions);
+  return vscode.Disposable.from(
+    vscode.commands.registerCommand('ampwright.compare', compare),
+    vscode.commands.registerCommand(COPY, copy),
+    vscode.commands.registerCommand(LINE, line),
+  );
+};
+
+const FAILED = 'The sheet was not compared';

@@ -1,0 +1,23 @@
+// The sheet in front as a file: what a signature or an export speaks of. An unsaved one is saved first, when the user says so.
+import * as vscode from 'vscode';
+import { type ClosedSheet, evaluateClosed } from '../closed-sheet.ts';
+import type { Session } from '../session.ts';
+import { tell } from './context.ts';
+
+export type SavedSheet = Extract<ClosedSheet, { readonly bytes: Uint8Array }>;
+
+/** The file with its answer; undefined where the user decides against saving, or the file can't be read. */
+export async function savedSheet({ notebook }: Session, purpose: string): Promise<SavedSheet | undefined> {
+  if (notebook.isDirty && !(await saved(notebook, purpose))) return undefined;
+  const closed = await evaluateClosed(notebook.uri);
+  if (!('refused' in closed)) return closed;
+  tell(closed.refused, 'The file of this sheet can’t be read');
+  return undefined;
+}
+
+async function saved(notebook: vscode.NotebookDocument, purpose: string): Promise<boolean> {
+  const save = 'Save';
+  const detail = `It is saved first, with its results, so that the file and ${purpose} say the same.`;
+  const answer = await vscode.window.showWarningMessage('This sheet has unsaved changes.', { modal: true, detail }, save);
+  return answer === save && (await notebook.save());
+}

@@ -1,0 +1,43 @@
+// One item a sheet: found when the Testing view asks, then kept up with what comes and goes.
+import * as vscode from 'vscode';
+import { findSheets, SHEET_ENDING } from '../find-sheets.ts';
+
+export interface SheetItems extends vscode.Disposable {
+  /** Finds the sheets of the workspace; from then on it is watched. */
+  find(token?: vscode.CancellationToken): Promise<void>;
+}
+
+export function sheetItems(controller: vscode.TestController): SheetItems {
+  let watcher: vscode.FileSystemWatcher | null = null;
+  const add = (uri: vscode.Uri) => {
+    if (!controller.items.get(uri.toString())) controller.items.add(sheetItem(controller, uri));
+  };
+  const changed = (uri: vscode.Uri) => {
+    const item = controller.items.get(uri.toString());
+    if (item && item.children.size > 0) controller.invalidateTestResults(item);
+  };
+  const watch = () => {
+    watcher = vscode.workspace.createFileSystemWatcher(`**/*${SHEET_ENDING}`);
+    watcher.onDidCreate((uri) => /\/node_modules\//.test(uri.path) || add(uri));
+    watcher.onDidDelete((uri) => controller.items.delete(uri.toString()));
+    watcher.onDidChange(changed);
+  };
+  return {
+    async find(token) {
+      if (!watcher) watch();
+      const found = await findSheets(token);
+      controller.items.replace(found.map((uri) => controller.items.get(uri.toString()) ?? sheetItem(controller, uri)));
+    },
+    dispose: () => watcher?.dispose(),
+  };
+}
+
+function sheetItem(controller: vscode.TestController, uri: vscode.Uri): vscode.TestItem {
+  const path = vscode.workspace.asRelativePath(uri);
+  const name = path.slice(path.lastIndexOf('/') + 1, -SHEET_ENDING.length);
+  const item = controller.createTestItem(uri.toString(), name, uri);
+  item.description = path.slice(0, Math.max(0, path.lastIndexOf('/')));
+  item.sortText = path;
+  item.canResolveChildren = true;
+  return item;
+}
