@@ -194,6 +194,8 @@ describe('the command line', function () {
       const { code, stdout } = await run('verify sizing.ampwright.md --require checked');
       assert.equal(code, 1);
       assert.match(stdout, /nobody has signed as checked/);
+      const both = await run('verify --require checked --require approved sizing.ampwright.md');
+      assert.match(both.stdout, /nobody has signed as checked[\s\S]*nobody has signed as approved/);
     });
 
     it('goes on behind a file that is no sheet', async () => {

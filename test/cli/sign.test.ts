@@ -62,7 +62,7 @@ describe('sign', function () {
       ['prepared', 'checked'],
     );
     await sign('checked', 'M. Okafor');
-    assert.equal((await verify('--require', 'prepared', 'checked')).code, 0);
+    assert.equal((await verify('--require', 'prepared', '--require', 'checked')).code, 0);
   });
 
   it('signed twice the same changes nothing', async () => {

@@ -25,7 +25,7 @@ export const verify: Declare = (program, { terminal: { out, err }, end, file }) 
     .summary('find what needs a person in every sheet under the paths')
     .description(
       'Evaluates every sheet under the paths. Finds errors, failed and undecided requirements, concessions that have run out, results and ' +
-        'values in prose that are out of date, inputs without source, overdue instruments, signatures that cover another text. ' +
+        'values in prose that are out of date, inputs without source, overdue instruments, signatures that cover another text (and what changed since), checks by who prepared the sheet. ' +
         'Exit code 0 where all hold (a `should` that fails is told only), 1 with a finding, 2 with an error.',
     )
     .argument('<PATH...>', '*.ampwright.md files, or folders that hold them')
@@ -34,7 +34,9 @@ export const verify: Declare = (program, { terminal: { out, err }, end, file }) 
       new Option('--part <I/N>', 'verify the I-th of N parts of the sheets').argParser(parsePart).default({ index: 1, of: 1 }, '1/1'),
     )
     .addOption(new Option('--on <DATE>', 'the day on which concessions count').argParser(parseDay).default(today(), 'today'))
-    .addOption(new Option('--require <ROLE...>', 'roles that must have signed').default([], 'none'))
+    .addOption(
+      new Option('--require <ROLE>', 'a role that must have signed; may be given several times').argParser(another).default([], 'none'),
+    )
     .action(async (paths: readonly string[], options: Options) => {
       const { sheets, missing } = await findSheets(paths);
       for (const { path, because } of missing) err.line(`${err.paint('red', 'error:')} ${path}: ${because}`);
@@ -48,6 +50,10 @@ export const verify: Declare = (program, { terminal: { out, err }, end, file }) 
       for (const worst of verified.map(worstLevel)) if (worst !== null) end(worst === 'error' ? 2 : 1);
     });
 };
+
+function another(role: string, before: readonly string[]): readonly string[] {
+  return [...before, role];
+}
 
 /** The `index`-th of `of` parts, counted from 1. */
 interface Part {
