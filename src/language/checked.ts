@@ -266,6 +266,8 @@ export interface Need {
   readonly message: string | null;
   /** The parameter (from 0) that the condition is about; null where it reads several names. */
   readonly parameter: number | null;
+  /** The unit in which that parameter's value is told; undefined where it is no single quantity. */
+  readonly unit: Unit | null | undefined;
 }
 
 /** Why a function's body has no value for certain argument types. */

@@ -6,7 +6,7 @@ const SURVEYS = '[2022-10-04, 2023-10-04, 2024-10-07, 2025-10-06]';
 
 /** An expression and a part of the one error that it gives. */
 const REFUSED: readonly (readonly [expression: string, words: string])[] = [
-  ['fla_3ph(18.5 kW, 400 V, 92, 0.84)', 'for 92 percent write 92 %'],
+  ['fla_3ph(18.5 kW, 400 V, 92, 0.84)', 'for 92 percent write 92 % or 0.92; found eta = 92'],
   ['fla_3ph(18.5 kW, 400 V, 92 %, 1.2)', 'a power factor is above 0 and at most 1'],
   ['fla_3ph(18.5 kW, 400 V, 92 %, 84)', 'for 84 percent write 84 %'],
   ['fla_3ph(18.5 kW, 0 V, 92 %, 0.84)', 'take it from the plate'],

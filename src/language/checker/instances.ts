@@ -2,7 +2,7 @@
 import type { Problem } from '../../text/problem.ts';
 import type { Span } from '../../text/span.ts';
 import type * as ast from '../ast.ts';
-import type { Display, Instance, NoInstance } from '../checked.ts';
+import type { Display, Instance, Need, NoInstance } from '../checked.ts';
 import { print } from '../print.ts';
 import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
@@ -107,7 +107,7 @@ export function checkBody(
           condition: checkCondition(inner, part, '`needs`'),
           text: print(condition),
           message: because?.value ?? null,
-          parameter: onlyParameter(part, definition),
+          ...aboutParameter(part, definition, types),
         })),
       ),
     }));
@@ -126,6 +126,18 @@ export function checkBody(
     compiled: null,
   };
   return { instance, inner };
+}
+
+/** The parameter that a condition is about, and the unit that tells its value. */
+function aboutParameter(
+  condition: ast.Expression,
+  definition: ast.FunctionDefinition,
+  types: readonly Type[],
+): Pick<Need, 'parameter' | 'unit'> {
+  const parameter = onlyParameter(condition, definition);
+  if (parameter === null || types[parameter]!.is !== 'quantity') return { parameter, unit: undefined };
+  const display = displayOfMark(definition.parameters[parameter]!.type);
+  return { parameter, unit: display === 'auto' ? undefined : display };
 }
 
 /** The place of the parameter that a condition reads, if it reads no other name. */

@@ -1,11 +1,13 @@
 // Calls: of the mathematics, and of functions of sheets with their `needs` (N7), mapped over lists where arguments are.
+
 import { insideSentence, type Problem } from '../../text/problem.ts';
-import type { CheckedBuiltin, CheckedCall, Instance } from '../checked.ts';
+import { fromSI } from '../../units/quantity.ts';
+import type { CheckedBuiltin, CheckedCall, Instance, Need } from '../checked.ts';
 import { Fault, RefusedArgument, raise } from '../fault.ts';
 import type { CallSite } from '../functions/builtin.ts';
 import { isWhole } from '../functions/extremes.ts';
 import { valueProblem } from '../problems/values.ts';
-import type { Uncertain } from '../uncertainty/dual.ts';
+import { best, Dual, type Uncertain } from '../uncertainty/dual.ts';
 import { broadcast } from './broadcast.ts';
 import { type Compiler, freshFrame } from './compiler.ts';
 import type { Evaluate, Frame, Run } from './frame.ts';
@@ -87,12 +89,24 @@ function compileInstance(instance: Instance, k: Compiler): Evaluate {
     for (const need of needs) {
       if (!withoutNotes(need.holds, f))
         throw new RefusedArgument(
-          valueProblem('needs-failed', instance.body.at, { name: instance.name, message: need.message ?? `needs ${need.text}` }),
+          valueProblem('needs-failed', instance.body.at, {
+            name: instance.name,
+            message: need.message ?? `needs ${need.text}`,
+            found: foundText(need, instance, f),
+          }),
           need.parameter,
         );
     }
     return body(f);
   };
+}
+
+/** `eta = 92`, of the parameter that a condition is about. */
+function foundText({ parameter, unit }: Need, { parameters }: Instance, f: Frame): string {
+  const value = parameter === null || unit === undefined ? null : f.locals[parameter];
+  if (parameter === null || unit === undefined || (typeof value !== 'number' && !(value instanceof Dual))) return '';
+  const number = Number(fromSI(best(value), unit).toPrecision(4));
+  return `${parameters[parameter]} = ${number}${unit === null ? '' : ` ${unit.text}`}`.trimEnd();
 }
 
 /** `needs` is decided on values, not on U (N7). */

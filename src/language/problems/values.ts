@@ -24,7 +24,10 @@ export const valueProblem = problemMaker({
   ),
   'not-positive': kind('error', (f: { name: string }) => `\`${f.name}\` takes values above zero`),
   'no-spread': kind('error', (f: { name: string }) => `\`${f.name}\` needs values that differ`),
-  'needs-failed': kind('error', (f: { name: string; message: string }) => `\`${f.name}\`: ${f.message}`),
+  'needs-failed': kind(
+    'error',
+    (f: { name: string; message: string; found: string }) => `\`${f.name}\`: ${f.message}${f.found === '' ? '' : `; found ${f.found}`}`,
+  ),
   'inside-call': kind('error', (f: { name: string; message: string }) => `in \`${f.name}\`: ${insideSentence(f.message)}`),
   'empty-cell': kind(
     'error',
