@@ -3,6 +3,7 @@ import { ledger } from '../view/ledger.ts';
 import type { CellView } from '../view/model.ts';
 import { element, type ViewNode } from '../view/node.ts';
 import { STYLE } from '../view/style.ts';
+import { copySentences } from './copy.ts';
 import { mount } from './mount.ts';
 import { addPeeks } from './peek.ts';
 import { addReaders, positionsOf } from './readout.ts';
@@ -31,15 +32,16 @@ export interface Reveal {
 
 export const activate = (context: RendererContext) => {
   addStyle();
-  const listening = new WeakSet<HTMLElement>();
+  const shown = new WeakMap<HTMLElement, CellView | null>();
   return {
     renderOutputItem(item: OutputItem, into: HTMLElement): void {
-      if (!listening.has(into)) {
-        listening.add(into);
+      if (!shown.has(into)) {
         into.addEventListener('click', (event) => reveal(event, context));
+        into.addEventListener('copy', (event) => copySentences(event, into, shown.get(into) ?? null));
         addPeeks(into);
       }
       const { tree, view } = content(item);
+      shown.set(into, view);
       const positions = positionsOf(into);
       mount(tree, into, () => view && addReaders(into, view, positions));
       followScrollers(into);

@@ -15,8 +15,8 @@ const HEADS = ['Quantity', 'Formula', 'Values put in', 'Result', 'Source or reas
 export function ledger(view: CellView): ElementNode {
   const rows = view.rows.flatMap((row) => [
     rowElement(row),
-    ...(row.kind === 'column' && row.extended ? [wide('extended', extendedTable(row.extended))] : []),
-    ...(row.problems.length > 0 ? [wide('problemrow', problems(row.problems))] : []),
+    ...(row.kind === 'column' && row.extended ? [wide('extended', null, extendedTable(row.extended))] : []),
+    ...(row.problems.length > 0 ? [wide('problemrow', null, problems(row.problems))] : []),
   ]);
   return element(
     'div',

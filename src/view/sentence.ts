@@ -6,11 +6,16 @@ export function sentences(view: CellView): string {
   return [
     ...(view.current ? [] : ['Not current: the sheet has changed since these results were made.']),
     ...view.problems.map(problemSentence),
-    ...view.rows.flatMap((row) => [sentence(row), ...row.problems.map(problemSentence)]),
+    ...view.rows.flatMap(rowSentences),
   ].join('\n');
 }
 
-/** One row. */
+/** One row, and its problems. */
+export function rowSentences(row: RowView): readonly string[] {
+  return [sentence(row), ...row.problems.map(problemSentence)];
+}
+
+/** One row without its problems. */
 export function sentence(row: RowView): string {
   return `${statement(row)}${row.description ? ` (${row.description})` : ''}${sourceWords(row)}${row.was === null ? '' : `; recorded: ${row.was}`}.`.replaceAll(
     '\u00A0',

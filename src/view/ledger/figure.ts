@@ -6,9 +6,10 @@ import { plot, short } from '../plot.ts';
 import { wide } from './parts.ts';
 
 export function curveRow(row: CurveRow): ElementNode {
-  if (row.missing !== null) return wide('curve', element('span', { class: 'aw-missing' }, `Curve not calculated: ${row.missing}`));
+  if (row.missing !== null) return wide('curve', row.key, element('span', { class: 'aw-missing' }, `Curve not calculated: ${row.missing}`));
   return wide(
     'curve',
+    row.key,
     element(
       'figure',
       { class: 'aw-figurebox', 'data-key': `figure ${row.key}` },
@@ -62,11 +63,12 @@ function number(value: number | null): string {
 
 export function tabulationRow(row: TabulationRow): ElementNode {
   if (row.missing !== null)
-    return wide('tabulation', element('span', { class: 'aw-missing' }, `Tabulation not calculated: ${row.missing}`));
+    return wide('tabulation', row.key, element('span', { class: 'aw-missing' }, `Tabulation not calculated: ${row.missing}`));
   const differs = row.were.some((was) => was !== null);
   const heads = [...row.heads.map((h) => inUnit(h.title, h.unit)), ...(differs ? ['Recorded'] : [])];
   return wide(
     'tabulation',
+    row.key,
     table(
       heads,
       row.cells.map((line, i) => [...line.map((c) => c ?? '–'), ...(differs ? [row.were[i] ?? ''] : [])]),

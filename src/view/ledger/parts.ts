@@ -187,9 +187,13 @@ export function cell(name: string, label: string | null, children: readonly Chil
   );
 }
 
-/** A row over all columns. */
-export function wide(name: string, ...children: readonly Child[]): ElementNode {
-  return element('tr', { role: 'row', class: `aw-wide aw-${name}` }, element('td', { role: 'cell', colspan: COLUMNS }, ...children));
+/** A row over all columns; `key` is that of the statement it shows, null where it belongs to the row above. */
+export function wide(name: string, key: string | null, ...children: readonly Child[]): ElementNode {
+  return element(
+    'tr',
+    { role: 'row', class: `aw-wide aw-${name}`, 'data-key': key },
+    element('td', { role: 'cell', colspan: COLUMNS }, ...children),
+  );
 }
 
 /** Problems, each with its mark, its message and what would mend it. */
