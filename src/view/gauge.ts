@@ -34,7 +34,7 @@ export function gauge(view: GaugeView): ElementNode {
     element('line', { class: 'aw-gauge-limit', x1: limit, y1: AXIS - 11, x2: limit, y2: AXIS + 11 }),
     element('polygon', {
       class: 'aw-gauge-value',
-      points: `${value},${AXIS - 6} ${round(value + 4.5)},${AXIS} ${value},${AXIS + 6} ${round(value - 4.5)},${AXIS}`,
+      points: `${value},${AXIS - 6} ${round(value + 3.5)},${AXIS} ${value},${AXIS + 6} ${round(value - 3.5)},${AXIS}`,
     }),
     element('text', { class: 'aw-gauge-text', x: limit, y: 11, 'text-anchor': anchor }, view.limitText),
   );
@@ -42,7 +42,7 @@ export function gauge(view: GaugeView): ElementNode {
 
 function band(from: number, to: number): ElementNode {
   const width = Math.max(1, round(to - from));
-  return element('rect', { class: 'aw-gauge-band', x: from, y: AXIS - 4, width, height: 8 });
+  return element('rect', { class: 'aw-gauge-band', x: from, y: AXIS - 9, width, height: 18 });
 }
 
 interface Range {
@@ -57,7 +57,7 @@ function rangeOf({ value, limit, width, fromZero }: GaugeView): Range {
   const low = Math.min(value - width, limit);
   const high = Math.max(value + width, limit);
   const largest = Math.max(Math.abs(low), Math.abs(high));
-  const visible = Math.max(Math.abs(value - limit), width) >= 0.04 * largest;
+  const visible = Math.max(Math.abs(value - limit), width) >= 0.1 * largest;
   if (fromZero && visible && largest > 0) return { from: Math.min(0, low * 1.15), to: Math.max(0, high * 1.15), zero: 0 };
   const spread = high - low || Math.abs(limit) * 0.1 || 1;
   return { from: low - spread * 0.6, to: high + spread * 0.6, zero: null };

@@ -12,6 +12,8 @@ import { render, stage } from './bundle.ts';
 
 const sample = readFileSync(new URL('../../samples/starter-sizing.ampwright.md', import.meta.url), 'utf8');
 const everything = readFileSync(new URL('./everything.ampwright.md', import.meta.url), 'utf8');
+/** Pixels between the margins: 180 mm at 96 to the inch. */
+const A4 = 680;
 const SAMPLES = ['starter-sizing', 'condition-survey', 'control-run', 'motor-list', 'review/dust-fan-a', 'review/dust-fan-b'];
 const sheets = { 'the sample': sample, 'a sheet with everything': everything };
 
@@ -77,6 +79,20 @@ describe('accessibility', () => {
         await page.close();
       });
     }
+  });
+
+  it('of paper: the widest table of the samples stands whole within A4, and over nothing', async () => {
+    const path = fileURLToPath(new URL('../../samples/condition-survey.ampwright.md', import.meta.url));
+    const html = auditPage({ ...evaluateSheet(readFileSync(path, 'utf8'), workspaceFiles(path)), version: '1.0.0' });
+    const page = await show(html, { width: A4 });
+    await page.emulateMedia({ media: 'print' });
+    const found = await page.evaluate((width) => {
+      const beyond = [...document.querySelectorAll('table, svg, .aw-math')].filter((e) => e.getBoundingClientRect().right > width + 1);
+      const over = [...document.querySelectorAll('.aw-datascroll')].filter((e) => e.scrollHeight > e.clientHeight + 1);
+      return [...beyond, ...over].map((e) => `${e.className}: ${e.textContent?.slice(0, 40)}`);
+    }, A4);
+    assert.deepEqual(found, []);
+    await page.close();
   });
 
   describe('of outputs in the editor', () => {

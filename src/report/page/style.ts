@@ -73,6 +73,7 @@ body[class*="vscode-"] { background: var(--vscode-editor-background); }
   .aw-register, .aw-register tbody, .aw-register tr, .aw-register th, .aw-register td, .aw-register caption { display: block; }
   .aw-register tr { padding: 6px 0; border-top: 1px solid var(--aw-rule); }
   .aw-register th, .aw-register td, .aw-register th + td, .aw-register td + td { padding: 1px 4px; border: 0; }
+  .aw-register.aw-signatures :is(th, td) { padding: 1px 16px; }
 }
 @media print {
   body { background: #fff; }
@@ -83,6 +84,8 @@ body[class*="vscode-"] { background: var(--vscode-editor-background); }
   .aw-page h3 { font-size: 11pt; }
   .aw-page h2, .aw-page h3, .aw-page h4, .aw-register caption { break-after: avoid; }
   .aw-register, .aw-scroll > table { font-size: 8.5pt; }
+  .aw-scroll { overflow: visible; }
+  .aw-page .aw-scroll > table :is(th, td) { padding: 2px 4px; overflow-wrap: anywhere; white-space: normal; font-size: 7.5pt; }
   .aw-register tr, .aw-titleblock, .aw-summary { break-inside: avoid; }
   .aw-register thead { break-after: avoid; }
   .aw-register tbody tr:first-child { break-before: avoid; }

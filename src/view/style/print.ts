@@ -20,7 +20,11 @@ export const PRINT = `
       .join(' ')}
   }
   .aw-ledger { font-size: 8.5pt; }
-  .aw-scrolls, .aw-datascroll { overflow: visible; max-height: none; }
+  .aw-ledger .aw-scrolls, .aw-ledger .aw-datascroll { overflow: visible; max-height: none; }
+  .aw-ledger .aw-extended :is(th, td) { position: static !important; }
+  .aw-column details:not([open]), .aw-key { display: none; }
+  .aw-extended tr { break-inside: avoid; }
+  .aw-ledger .aw-extended :is(th, td) { padding: 1px 4px; font-size: 7.5pt; white-space: normal; }
   .aw-longest math { font-size: .72em; }
   .aw-table > tbody > tr { break-inside: avoid; }
   .aw-table > thead { break-after: avoid; }
