@@ -1,4 +1,6 @@
 // Runs a sheet for rows as they come: pieces of CSV for the output, counts for the summary, nothing kept.
+
+import type { CsvRows } from '../node/csv-rows.ts';
 import { batchLine } from '../report/batch-csv.ts';
 import type { Batch } from '../run/batch.ts';
 import { grouped } from '../sheet/table-columns.ts';
@@ -27,22 +29,23 @@ const PIECE = 1 << 16;
 
 /** One row out for one row in, in their order, behind a line of heads. */
 export async function* calculatedRows(
-  rows: AsyncIterable<readonly string[]>,
-  heads: readonly string[],
+  { heads, groups }: CsvRows,
   batch: Batch,
   count: BatchCount,
   onBadRow: (bad: BadRow) => void,
 ): AsyncGenerator<string, void> {
   let piece = batchLine(heads, heads.length, batch.heads);
-  for await (const fields of rows) {
-    const { cells, errors, verdict } = batch.run(fields);
-    count.rows++;
-    if (errors.length > 0) {
-      count.errors++;
-      onBadRow({ row: count.rows, label: fields[0] ?? '', errors });
-    } else if (verdict === 'fails') count.fail++;
-    else if (verdict === 'undecided') count.undecided++;
-    piece += batchLine(fields, heads.length, cells);
+  for await (const group of groups) {
+    for (const fields of group) {
+      const { cells, errors, verdict } = batch.run(fields);
+      count.rows++;
+      if (errors.length > 0) {
+        count.errors++;
+        onBadRow({ row: count.rows, label: fields[0] ?? '', errors });
+      } else if (verdict === 'fails') count.fail++;
+      else if (verdict === 'undecided') count.undecided++;
+      piece += batchLine(fields, heads.length, cells);
+    }
     if (piece.length > PIECE) {
       yield piece;
       piece = '';

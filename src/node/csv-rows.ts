@@ -9,8 +9,30 @@ export const LONGEST_ROW = 1_000_000;
 /** The stream is no CSV from some row on; `message` says from which, in a plain sentence without a full stop. */
 export class NotCsv extends Error {}
 
-/** The fields of each row, the heads first; rows need not be equally long. A stray quotation mark inside a field is taken as written. */
-export async function* csvRows(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<readonly string[], void> {
+/** The fields of a row. */
+export type Row = readonly string[];
+
+export interface CsvRows {
+  /** Of the first row; none where there is no row. */
+  readonly heads: Row;
+  /** The others in the groups in which they come, for which waiting is worth its while; each group is let go before the next. */
+  readonly groups: AsyncIterable<readonly Row[]>;
+}
+
+/** Reads up to the heads. Rows need not be equally long; a stray quotation mark inside a field is taken as written. */
+export async function csvRows(bytes: AsyncIterable<Uint8Array>): Promise<CsvRows> {
+  const groups = rowGroups(bytes);
+  const first = await groups.next();
+  const [heads = [], ...rest] = first.done ? [] : first.value;
+  return { heads, groups: followed(rest, groups) };
+}
+
+async function* followed(first: readonly Row[], others: AsyncIterable<readonly Row[]>): AsyncGenerator<readonly Row[], void> {
+  yield first;
+  yield* others;
+}
+
+async function* rowGroups(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<readonly Row[], void> {
   const parser = parse({
     record_delimiter: ['\r\n', '\n', '\r'],
     relax_column_count: true,
@@ -22,7 +44,11 @@ export async function* csvRows(bytes: AsyncIterable<Uint8Array>): AsyncGenerator
   // Reading the parser tells of the same failure.
   feeding.catch(() => {});
   try {
-    yield* parser as AsyncIterable<readonly string[]>;
+    for await (const first of parser as AsyncIterable<Row>) {
+      const group = [first];
+      for (let row: Row | null = parser.read(); row !== null; row = parser.read()) group.push(row);
+      yield group;
+    }
   } catch (error) {
     throw error instanceof CsvError ? new NotCsv(because(error)) : error;
   }

@@ -4,8 +4,8 @@ import { field, quoted } from './csv.ts';
 
 /** One line with its line end. There are as many own fields as the head has: missing ones are empty, surplus ones left out. */
 export function batchLine(own: readonly string[], width: number, cells: readonly Field[]): string {
-  let line = '';
-  for (let i = 0; i < width; i++) line += `${quoted(own[i] ?? '')},`;
-  for (let i = 0; i < cells.length; i++) line += (i === 0 ? '' : ',') + field(cells[i]!);
-  return `${line}\n`;
+  const fields = new Array<string>(width + cells.length);
+  for (let i = 0; i < width; i++) fields[i] = quoted(own[i] ?? '');
+  for (let i = 0; i < cells.length; i++) fields[width + i] = field(cells[i]!);
+  return `${fields.join(',')}\n`;
 }

@@ -1,6 +1,6 @@
 // A sheet for many rows: compiled once, its inputs replaced by each row's cells, and only what depends on them evaluated.
 import type { Item } from '../language/program.ts';
-import { trimBlanks } from '../sheet/pipe-row.ts';
+import { withoutBlanks } from '../sheet/pipe-row.ts';
 import type { RawCell } from '../sheet/table-columns.ts';
 import type { Problem } from '../text/problem.ts';
 import { inputsOf, isInputItem, type RowColumns, readColumns } from './batch/columns.ts';
@@ -148,9 +148,4 @@ function worstOf(requirements: readonly RequirementStep[]): Status {
   let worst: Status = 'holds';
   for (const { status } of requirements) if (RANK[status()] < RANK[worst]) worst = status();
   return worst;
-}
-
-function withoutBlanks(field: string): string {
-  const { start, end } = trimBlanks(field, 0, field.length);
-  return start === 0 && end === field.length ? field : field.slice(start, end);
 }

@@ -3,7 +3,7 @@ import { CsvError, parse } from 'csv-parse/browser/esm/sync';
 import { lineMap, positionAt } from '../text/lines.ts';
 import type { Problem } from '../text/problem.ts';
 import { type Span, span } from '../text/span.ts';
-import { trimBlanks } from './pipe-row.ts';
+import { withoutBlanks } from './pipe-row.ts';
 import type { Table } from './table.ts';
 import type { TableCaption } from './table-caption.ts';
 import { grouped, MAX_ROWS, makeTable, type RawRow } from './table-columns.ts';
@@ -61,7 +61,7 @@ function readRecords(text: string, problems: Problem[]): readonly RawRow[] | nul
       const start = skipLineEnds(text, end);
       end = offsetOf(info.bytes);
       const at = span(start, trimLineEnds(text, start, end));
-      return { texts: record.map(trimmed), at, placeOf: (column: number) => fieldPlace(text, at, column) };
+      return { texts: record.map(withoutBlanks), at, placeOf: (column: number) => fieldPlace(text, at, column) };
     });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
@@ -122,11 +122,6 @@ function trimLineEnds(text: string, start: number, end: number): number {
   let at = end;
   while (at > start && (text[at - 1] === '\n' || text[at - 1] === '\r')) at--;
   return at;
-}
-
-function trimmed(field: string): string {
-  const { start, end } = trimBlanks(field, 0, field.length);
-  return field.slice(start, end);
 }
 
 /** Where a field of a record stands, quotation marks included. */

@@ -30,6 +30,13 @@ function trimmed(line: string, from: number, to: number, offset: number): RowCel
   return { text: line.slice(start, end), at: span(offset + start, offset + end) };
 }
 
+/** A text without the spaces and tabs at its ends. */
+export function withoutBlanks(text: string): string {
+  if (!isBlank(text.charCodeAt(0)) && !isBlank(text.charCodeAt(text.length - 1))) return text;
+  const { start, end } = trimBlanks(text, 0, text.length);
+  return text.slice(start, end);
+}
+
 /** The part of `text` from `from` to `to` without the spaces and tabs at its ends. */
 export function trimBlanks(text: string, from: number, to: number): Span {
   let [start, end] = [from, to];

@@ -41,16 +41,24 @@ function readDate(text: string): CellValue | CellFault {
 }
 
 function readNumber(text: string, unit: Unit): CellValue | CellFault {
+  if (NUMBER.test(text)) return readPlainNumber(text, text, unit);
   const sign = /±|\+\/-/.exec(text);
   const written = plain(sign ? text.slice(0, sign.index) : text);
   if (!NUMBER.test(written)) return numberFault(text, written, unit);
+  const number = readPlainNumber(text, written, unit);
+  if ('because' in number || !sign) return number;
+  const { value } = number;
+  const halfWidth = readHalfWidth(plain(text.slice(sign.index + sign[0].length)), value, unit);
+  return typeof halfWidth === 'number' ? { value, bounds: { halfWidth } } : halfWidth;
+}
+
+/** The number that is written in the cell `text`. */
+function readPlainNumber(text: string, written: string, unit: Unit): { value: number; bounds: null } | CellFault {
   const value = toSI(written, unit);
   if (!Number.isFinite(value) || (value === 0 && /[1-9]/.test(written.split(/e/i)[0]!) && unit.offset === 0)) {
     return fault(`\`${text}\` is outside the range of numbers that can be calculated with`);
   }
-  if (!sign) return { value, bounds: null };
-  const halfWidth = readHalfWidth(plain(text.slice(sign.index + sign[0].length)), value, unit);
-  return typeof halfWidth === 'number' ? { value, bounds: { halfWidth } } : halfWidth;
+  return { value, bounds: null };
 }
 
 /** In percent it is relative to the value, unless the column is itself in % or ppm: then it is absolute (L11). */

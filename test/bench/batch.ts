@@ -1,7 +1,7 @@
 // A sheet of 20 formulas for 100,000 rows: evaluations a second, the same formulas in mathjs, what is retained.
 import { all, create } from 'mathjs';
+import { calculatedRows } from '../../src/cli/batch-rows.ts';
 import { csvRows } from '../../src/node/csv-rows.ts';
-import { batchLine } from '../../src/report/batch-csv.ts';
 import { openBatch } from '../../src/run/batch.ts';
 import { NO_FILES } from '../../src/run/files.ts';
 import { openSheet } from '../../src/run/open-sheet.ts';
@@ -65,15 +65,16 @@ export async function batchBench(): Promise<BenchRow[]> {
 /** Runs all rows as the command does and throws the output away. The heap behind the last row, in bytes. */
 async function runAll(): Promise<number> {
   const text = `\`\`\`ampwright\n${[...INPUTS, FORMULAS].join('\n')}\n\`\`\`\n`;
-  const rows = csvRows(generated());
-  const heads = (await rows.next()).value!;
+  const rows = await csvRows(generated());
+  const { heads } = rows;
   const { batch } = openBatch(
     openSheet(text, NO_FILES),
     heads.map((head) => ({ text: head, at: { start: 0, end: 0 } })),
   );
+  const count = { rows: 0, errors: 0, fail: 0, undecided: 0 };
   let written = 0;
-  for await (const fields of rows) written += batchLine(fields, heads.length, batch!.run(fields).cells).length;
-  if (written < ROWS) throw new Error('the rows were not calculated');
+  for await (const piece of calculatedRows(rows, batch!, count, () => {})) written += piece.length;
+  if (count.rows !== ROWS || count.errors > 0 || written < ROWS) throw new Error('the rows were not calculated');
   return retained();
 }
 

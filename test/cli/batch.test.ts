@@ -89,8 +89,8 @@ describe('batch', function () {
   });
 
   it('answers the rows of a fixture as approved, bad ones told and counted', async () => {
-    copyFileSync('test/cli/fixtures/rows.ampwright.md', folder.at('rows.ampwright.md'));
-    copyFileSync('test/cli/fixtures/rows.csv', folder.at('rows.csv'));
+    copyFileSync('test/cli/batch-fixtures/rows.ampwright.md', folder.at('rows.ampwright.md'));
+    copyFileSync('test/cli/batch-fixtures/rows.csv', folder.at('rows.csv'));
     const { code, stdout, stderr } = await ampwright(['batch', 'rows.ampwright.md', '--rows', 'rows.csv'], { cwd: folder.path });
     golden('test/cli/golden/rows-calculated.csv', stdout);
     golden('test/cli/golden/rows-calculated.txt', stderr);
@@ -98,8 +98,8 @@ describe('batch', function () {
   });
 
   it('writes what another sheet reads as a table', async () => {
-    copyFileSync('test/cli/fixtures/rows.ampwright.md', folder.at('rows.ampwright.md'));
-    const [heads, ...rows] = readFileSync('test/cli/fixtures/rows.csv', 'utf8').split('\n');
+    copyFileSync('test/cli/batch-fixtures/rows.ampwright.md', folder.at('rows.ampwright.md'));
+    const [heads, ...rows] = readFileSync('test/cli/batch-fixtures/rows.csv', 'utf8').split('\n');
     folder.write('rows.csv', [heads, ...rows.slice(0, 4), ''].join('\n'));
     await ampwright(['batch', 'rows.ampwright.md', '--rows', 'rows.csv', '--out', 'sized.csv'], { cwd: folder.path });
     const register = `Table sized — [The mill's motors](sized.csv) from calculation "sizing sheet"

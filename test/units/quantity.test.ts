@@ -103,6 +103,20 @@ describe('laws of scaling', () => {
     );
   });
 
+  it('moving the decimal point keeps numbers of up to 15 digits to the bit, both ways', () => {
+    const moved = [...CATALOGUE.values()].filter((s) => s.factor === 1 && !s.point);
+    const digits = fc.maxSafeNat().map((n) => Number(String(n).slice(0, 15)));
+    fc.assert(
+      fc.property(fc.constantFrom(...moved), digits, fc.integer({ min: -20, max: 6 }), ({ symbol, decimal }, n, exponent) => {
+        const number = Number(`${n}e${exponent}`);
+        assert.equal(toSI(`${n}e${exponent}`, unitOf(symbol)), Number(`${n}e${exponent + decimal}`));
+        assert.equal(toSI(String(number), unitOf(symbol)), Number(`${n}e${exponent + decimal}`));
+        assert.equal(fromSI(Number(`${n}e${exponent + decimal}`), unitOf(symbol)), number);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
   it('there and back is the same number to the last bits', () => {
     fc.assert(
       fc.property(numberText, spelling, (number, text) => {

@@ -44,12 +44,11 @@ async function runBatch(path: string, { rows: from, out: to }: Options, { termin
   process.once('SIGINT', interrupt);
   const line = progress(err, from === '-' ? null : statSync(from).size, 'rows');
   try {
-    const rows = csvRows(input);
-    const { value: heads } = await rows.next();
-    const ready = readyForRows(sheet, heads ?? [], name, err);
+    const rows = await csvRows(input);
+    const ready = readyForRows(sheet, rows.heads, name, err);
     if (ready === null) return end(2);
     const count: BatchCount = { rows: 0, errors: 0, fail: 0, undecided: 0 };
-    const pieces = calculatedRows(rows, heads ?? [], ready, count, badRowPrinter(name, err, line));
+    const pieces = calculatedRows(rows, ready, count, badRowPrinter(name, err, line));
     const watched = onEach(pieces, () => line.at((input as ReadStream).bytesRead ?? 0, count.rows));
     if (to === '-') await out.writeAll(watched);
     else {
