@@ -146,7 +146,7 @@ describe('the command line', function () {
       assert.match(stdout, / {2}formula {3}P \/ \(√3 \* U \* eta \* pf\)\n/);
       assert.match(stdout, /\n {2}needs .*\n(?: .*\n)* {12}0 < eta <= 1 because "/);
       assert.match(stdout, /\n {2}source {4}\w+ "/);
-      assert.match(stdout, /\n {2}example {3}fla_3ph\(18\.5 kW, 400 V, 92\.4 %, 0\.84\)\n/);
+      assert.match(stdout, /\n {2}example {3}fla_3ph\(18\.5 kW, 400 V, 92\.4 %, 0\.84\) = 34\.40 A\n/);
     });
 
     it('gives all of them as JSON, none without description, formula, source and example', async () => {

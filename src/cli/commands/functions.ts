@@ -1,4 +1,5 @@
 // `ampwright functions [NAME]`: the built-in functions with their forms, formulas, sources and limits.
+import { exampleResult } from '../../run/example-result.ts';
 import { type FunctionDescription, functionList } from '../../run/function-list.ts';
 import { nearSpellings } from '../../text/near.ts';
 import { columns, padRight, visible, wrap } from '../columns.ts';
@@ -55,7 +56,7 @@ function explain(one: FunctionDescription, out: Stream): void {
     ['formula', [one.formula]],
     ['needs', needs],
     ['source', one.source === null ? [] : [one.source]],
-    ['example', one.example === null ? [] : [one.example]],
+    ['example', one.example === null ? [] : [`${one.example} = ${exampleResult(one) ?? 'no value'}`]],
     ['library', [one.library ?? 'mathematics']],
   ];
   out.line(out.paint('bold', one.form));

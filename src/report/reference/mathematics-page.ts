@@ -1,6 +1,6 @@
 // The page of the mathematics: constants and functions that belong to the notation itself.
 import { BUILTINS } from '../../language/functions/index.ts';
-import { evaluateSheet } from '../../run/evaluate.ts';
+import { exampleResult } from '../../run/example-result.ts';
 import { escapeText } from '../../view/node.ts';
 import { exampleFact, functionFacts } from './facts.ts';
 import type { ReferencePage } from './frame.ts';
@@ -12,8 +12,6 @@ const FILE = 'mathematics.html';
 export const MATHEMATICS_PLACES: ReadonlyMap<string, string> = new Map(BUILTINS.map(({ name }) => [name, functionPlace(name)]));
 
 export function mathematicsPage(): ReferencePage {
-  const lines = BUILTINS.map(({ name, example }) => `example_${name} = ${example}`);
-  const { result } = evaluateSheet(`\`\`\`ampwright\n${lines.join('\n')}\n\`\`\`\n`);
   const functions = BUILTINS.map((b) => {
     const takes = b.parameters.map(
       (p) => `<li><code>${escapeText(p.name)}</code> <span class="aw-unit">${escapeText(p.takes)}</span></li>`,
@@ -27,7 +25,7 @@ export function mathematicsPage(): ReferencePage {
         facts: [
           ['Formula', `<span class="aw-plainformula">${escapeText(b.formula)}</span>`],
           ['Parameters', `<ul class="aw-parameters">${takes.join('')}</ul>`],
-          exampleFact(b.example, result.entries.get(`example_${b.name}`)?.value?.text ?? null),
+          exampleFact(b.example, exampleResult(b)),
           ['Source', escapeText(b.source)],
         ],
       },
