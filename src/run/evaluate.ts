@@ -57,7 +57,7 @@ export function resultOf(open: OpenSheet): SheetResult {
     functions: visibleFunctions(open),
     budget: (name) => budgetOf(items.get(name)),
     row: (name) => rowCells(items.get(name)?.slot.value, open.loaded.sheet.frontMatter.digits),
-    rows: (table, count) => tableRows(open.loaded.module.tables.get(table), count, open.loaded.sheet.frontMatter.digits),
+    rows: (table, count, wanted) => tableRows(open.loaded.module.tables.get(table), count, wanted, open.loaded.sheet.frontMatter.digits),
     usedBy: (name) => usedBy(open, items.get(name) ?? columnItem(open, name)),
   };
 }

@@ -249,8 +249,8 @@ export interface SheetResult {
   readonly budget: (name: string) => readonly BudgetLine[];
   /** The cells of the row that an entry is, in the order of the columns; empty where it is none. */
   readonly row: (name: string) => readonly RowCell[];
-  /** The cells of the first `count` rows of a table, computed columns among them; none where there is no such table. */
-  readonly rows: (table: string, count: number) => readonly (readonly RowCell[])[];
+  /** The cells of the first `count` rows of a table in the wanted columns, computed ones among them; none where there is no such table. */
+  readonly rows: (table: string, count: number, wanted: (column: string) => boolean) => readonly (readonly RowCell[])[];
   /** Names of statements that read this name directly, in order of the text. */
   readonly usedBy: (name: string) => readonly string[];
 }

@@ -7,21 +7,28 @@ import type { RowCell } from './result.ts';
 import { show } from './shown.ts';
 
 /** Every column of the row in the table's order, computed ones behind; none where the value is no row. */
-export function rowCells(value: unknown, digits: number): readonly RowCell[] {
+export function rowCells(value: unknown, digits: number, wanted: (column: string) => boolean = () => true): readonly RowCell[] {
   if (!(value instanceof RowValue)) return [];
   const { table, index } = value;
-  return [...table.columns.values()].map((column) => {
-    const { type, display } = formOf(column);
-    const cell = cellOf(value, column);
-    const written = typeof cell === 'number' ? (column.texts?.[index] ?? null) : null;
-    return { column: column.name, value: cell === undefined ? null : show(cell, type, display, { digits, written }) };
-  });
+  return [...table.columns.values()]
+    .filter(({ name }) => wanted(name))
+    .map((column) => {
+      const { type, display } = formOf(column);
+      const cell = cellOf(value, column);
+      const written = typeof cell === 'number' ? (column.texts?.[index] ?? null) : null;
+      return { column: column.name, value: cell === undefined ? null : show(cell, type, display, { digits, written }) };
+    });
 }
 
-/** The cells of the first `count` rows of a table. */
-export function tableRows(table: TableModel | undefined, count: number, digits: number): readonly (readonly RowCell[])[] {
+/** The wanted cells of the first `count` rows of a table. */
+export function tableRows(
+  table: TableModel | undefined,
+  count: number,
+  wanted: (column: string) => boolean,
+  digits: number,
+): readonly (readonly RowCell[])[] {
   if (table === undefined) return [];
-  return Array.from({ length: Math.min(count, table.rowCount) }, (_, index) => rowCells(new RowValue(table, index), digits));
+  return Array.from({ length: Math.min(count, table.rowCount) }, (_, index) => rowCells(new RowValue(table, index), digits, wanted));
 }
 
 function formOf(column: ColumnModel) {

@@ -15,10 +15,11 @@ export function extendedOf(of: ColumnResult, { cell, result, recorded }: RowCont
   if (own.at(-1) !== of) return null;
   const computed = own.filter((column) => column.values.length > 0);
   if (computed.length === 0) return null;
-  const rows = result.rows(of.table, MOST);
   const { labels } = computed[0]!;
-  const written = readColumns(own, rows[0] ?? [], cell.code);
-  const label = labelColumn(rows, labels);
+  const [first = []] = result.rows(of.table, 1, () => true);
+  const written = readColumns(own, first, cell.code);
+  const label = labelColumn(first, labels);
+  const rows = result.rows(of.table, MOST, (column) => written.includes(column));
   const columns: Column[] = [
     ...written
       .filter((name) => name !== label)
@@ -57,9 +58,8 @@ const TEXTS = /"(?:[^"\\]|\\.)*"/g;
 const NAMES = /[\p{L}_][\p{L}\p{N}_]*/gu;
 
 // The column that the rows are called by.
-function labelColumn(rows: readonly (readonly RowCell[])[], labels: readonly string[]): string | null {
-  const [first] = rows;
-  return first?.find(({ value }) => isLabel(value) && value?.short === labels[0])?.column ?? null;
+function labelColumn(first: readonly RowCell[], labels: readonly string[]): string | null {
+  return first.find(({ value }) => isLabel(value) && value?.short === labels[0])?.column ?? null;
 }
 
 // A column of quantities keeps its place among the others: its head has the unit.
