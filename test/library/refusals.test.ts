@@ -61,6 +61,7 @@ const REFUSED: readonly (readonly [expression: string, words: string])[] = [
   ['branch_device_nec(34 A, "fuse", "squirrel cage")', '"nontime-delay fuse"'],
   ['branch_device_nec(34 A, "time-delay fuse", "cage motor")', 'squirrel cage'],
   ['trip_class_for(20 s, 6, 60 s)', 'no class waits so long'],
+  ['trip_class_for(6 s, 6, 15 s)', 'trips too late for the stalled rotor'],
   ['trip_class_for(1 s, 6, 10 s)', 'ask for a faster electronic relay'],
   ['trip_time_thermal(1.1, 0, 280 s, 1.15)', 'the relay never trips'],
   ['short_circuit_i2t(10 kA, 3 ms, 50 Hz, 0.3)', 'let-through'],
