@@ -4,48 +4,84 @@ import { sheetCsv } from '../../report/csv.ts';
 import type { ReportInput } from '../../report/input.ts';
 import { evaluationJson } from '../../report/json.ts';
 import { auditPage } from '../../report/page.ts';
+import type { Paper } from '../../report/typeset/document.ts';
+import type { SheetEvaluation } from '../../run/evaluate.ts';
 import { encodeSheet } from '../../sheet/decode.ts';
+import type { Desktop } from '../desktop.ts';
 import { SHEET_ENDING } from '../find-sheets.ts';
 import { type CommandContext, diskPath, type Register, sheetFor, tell, versionOf } from './context.ts';
 import { savedSheet } from './saved-sheet.ts';
 
+/** What an export is made from; `path` is the sheet's, as the export names it. */
+interface Source {
+  readonly input: ReportInput;
+  readonly path: string;
+  readonly desktop: Desktop | null;
+}
+
 interface Format extends vscode.QuickPickItem {
   readonly ending: string;
-  /** `path` is the sheet's, as the export names it. */
-  make(input: ReportInput, path: string): string | Uint8Array | Promise<Uint8Array>;
+  /** Whether it can be made in a browser's worker too. */
+  readonly everywhere: boolean;
+  make(source: Source): string | Promise<Uint8Array>;
 }
 
 const FORMATS: readonly Format[] = [
   {
     label: 'Page for an Audit',
     description: 'HTML',
-    detail: 'One file that explains itself: the sheet with its formulas, values put in, registers and cautions',
+    detail: 'One file that explains itself: formulas with values put in, registers, cautions',
     ending: 'html',
-    make: (input) => auditPage(input),
+    everywhere: true,
+    make: ({ input }) => auditPage(input),
   },
-  { label: 'Results as a Table', description: 'CSV', detail: 'Entries and requirements, one a line', ending: 'csv', make: sheetCsv },
+  pdf('a4', 'A4'),
+  pdf('letter', 'Letter'),
+  {
+    label: 'Results as a Table',
+    description: 'CSV',
+    detail: 'Entries and requirements, one a line',
+    ending: 'csv',
+    everywhere: true,
+    make: ({ input }) => sheetCsv(input),
+  },
   {
     label: 'Results as Data',
     description: 'JSON',
     detail: 'Every entry, requirement and problem, values unrounded',
     ending: 'json',
-    make: (input, path) => evaluationJson(path, input),
+    everywhere: true,
+    make: ({ input, path }) => evaluationJson(path, input),
   },
 ];
+
+function pdf(paper: Paper, name: string): Format {
+  const make = async ({ input, desktop }: Source) => {
+    const outcome = await desktop!.pdfOf(input, paper);
+    if (outcome.kind === 'refused') throw new Error(outcome.because);
+    return outcome.bytes;
+  };
+  const detail = 'The same on paper, for filing: PDF/A-2a';
+  return { label: `Page for an Audit on ${name}`, description: 'PDF', detail, ending: 'pdf', everywhere: false, make };
+}
 
 export const exportSheet: Register = (context) =>
   vscode.commands.registerCommand('ampwright.export', async (called?: unknown) => {
     const session = await sheetFor(context, called);
     if (!session) return;
-    const format = await vscode.window.showQuickPick(FORMATS, { title: 'Export Sheet', placeHolder: 'What for', matchOnDescription: true });
+    const format = await vscode.window.showQuickPick(formats(context), {
+      title: 'Export Sheet',
+      placeHolder: 'What for',
+      matchOnDescription: true,
+    });
     const sheet = format && (await savedSheet(session, 'the export'));
     const target = sheet && (await askTarget(session.notebook.uri, format));
     if (!target) return;
     const options = { location: vscode.ProgressLocation.Notification, title: `Exporting ${vscode.workspace.asRelativePath(target)}` };
     try {
       await vscode.window.withProgress(options, async () => {
-        const input = { ...sheet.evaluation, version: versionOf(context), history: historyOf(session.notebook.uri, context) };
-        const made = await format.make(input, vscode.workspace.asRelativePath(session.notebook.uri));
+        const input = { ...sheet.evaluation, version: versionOf(context), ...fromGit(session.notebook.uri, sheet.evaluation, context) };
+        const made = await format.make({ input, path: vscode.workspace.asRelativePath(session.notebook.uri), desktop: context.desktop });
         await vscode.workspace.fs.writeFile(target, typeof made === 'string' ? encodeSheet(made) : made);
       });
     } catch (error) {
@@ -63,16 +99,17 @@ async function askTarget(sheet: vscode.Uri, { ending, label }: Format): Promise<
   return undefined;
 }
 
-/** The changes of the file as git has them, where git may be asked. */
-function historyOf(uri: vscode.Uri, { desktop }: CommandContext): ReportInput['history'] {
+/** What can't be made here is not offered. */
+function formats({ desktop }: CommandContext): readonly Format[] {
+  return FORMATS.filter(({ everywhere }) => everywhere || desktop !== null);
+}
+
+/** What git knows of the file, where it may be asked. */
+function fromGit(uri: vscode.Uri, { files }: SheetEvaluation, { desktop }: CommandContext): Pick<ReportInput, 'history' | 'covered'> {
   const path = diskPath(uri);
-  if (!desktop || path === null) return { because: 'git is out of reach in this editor' };
-  if (!vscode.workspace.isTrusted) return { because: 'the workspace was not trusted, and git was not asked' };
-  try {
-    return desktop.historyOf(path);
-  } catch (error) {
-    return { because: error instanceof Error ? error.message : String(error) };
-  }
+  if (!desktop || path === null) return { history: { because: 'git is out of reach in this editor' } };
+  if (!vscode.workspace.isTrusted) return { history: { because: 'the workspace was not trusted, and git was not asked' } };
+  return { history: desktop.changeHistory(path), covered: desktop.coveredIn(path, files) };
 }
 
 async function offerToOpen(target: vscode.Uri, errors: number): Promise<void> {

@@ -16,8 +16,8 @@ export async function savedSheet({ notebook }: Session, purpose: string): Promis
 }
 
 async function saved(notebook: vscode.NotebookDocument, purpose: string): Promise<boolean> {
-  const save = 'Save';
-  const detail = `It is saved first, with its results, so that the file and ${purpose} say the same.`;
-  const answer = await vscode.window.showWarningMessage('This sheet has unsaved changes.', { modal: true, detail }, save);
-  return answer === save && (await notebook.save());
+  const save = { label: 'Save, then Go On', detail: `With its results, so that the file and ${purpose} say the same` };
+  const leave = { label: 'Leave It', detail: 'Nothing is written' };
+  const picked = await vscode.window.showQuickPick([save, leave], { title: 'This Sheet Has Unsaved Changes' });
+  return picked === save && (await notebook.save());
 }

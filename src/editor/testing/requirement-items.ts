@@ -29,6 +29,13 @@ export async function answerOf(item: vscode.TestItem, sessions: Sessions): Promi
   return 'refused' in closed ? closed : { uri, sheet: closed.evaluation.sheet, result: closed.evaluation.result, laid: null };
 }
 
+/** The same of a sheet that is opened for it, without being shown: only then are its cells known, and with them the places to jump to. */
+export async function openedAnswer({ uri }: SheetAnswer, sessions: Sessions): Promise<SheetAnswer | null> {
+  const session = sessions.of(await vscode.workspace.openNotebookDocument(uri));
+  await session?.update();
+  return session?.answer ? openAnswer(uri, session.answer) : null;
+}
+
 const openAnswer = (uri: vscode.Uri, { laid, result }: Answer): SheetAnswer => ({ uri, sheet: laid.sheet, result, laid });
 
 /** One item a requirement, below its sheet's; their results by id. */

@@ -3,7 +3,7 @@ import * as vscode from 'vscode';
 import { requirementVerdict } from '../../assist/requirement-verdict.ts';
 import { daysOf } from '../../text/date.ts';
 import type { Sessions } from '../sessions.ts';
-import { answerOf, placeOf, placeRequirements, type Requirements, type SheetAnswer } from './requirement-items.ts';
+import { answerOf, openedAnswer, placeOf, placeRequirements, type Requirements, type SheetAnswer } from './requirement-items.ts';
 import type { SheetItems } from './sheet-items.ts';
 
 export interface Testing {
@@ -17,11 +17,12 @@ export async function runSheets(testing: Testing, request: vscode.TestRunRequest
   const { controller, sheets } = testing;
   if (!request.include && controller.items.size === 0) await sheets.find(token);
   const wanted = wantedSheets(request, controller);
+  const opening = { left: MOST_OPENED };
   const run = controller.createTestRun(request);
   for (const sheet of wanted.keys()) run.enqueued(sheet);
   for (const [sheet, only] of wanted) {
     if (token.isCancellationRequested) break;
-    await runSheet(testing, run, sheet, (item) => (only === null || only.has(item.id)) && !request.exclude?.includes(item));
+    await runSheet(testing, run, opening, sheet, (item) => (only === null || only.has(item.id)) && !request.exclude?.includes(item));
     await breath();
   }
   run.end();
@@ -44,12 +45,15 @@ function wantedSheets(
 async function runSheet(
   { controller, sessions }: Testing,
   run: vscode.TestRun,
+  opening: { left: number },
   sheet: vscode.TestItem,
   wanted: (item: vscode.TestItem) => boolean,
 ): Promise<void> {
   run.started(sheet);
-  const answer = await answerOf(sheet, sessions);
-  if ('refused' in answer) return run.errored(sheet, new vscode.TestMessage(`It can't be read: ${answer.refused}.`));
+  const found = await answerOf(sheet, sessions);
+  if ('refused' in found) return run.errored(sheet, new vscode.TestMessage(`It can't be read: ${found.refused}.`));
+  const opened = found.laid === null && failsSomewhere(found) && opening.left-- > 0 ? await openedAnswer(found, sessions) : null;
+  const answer = opened ?? found;
   const requirements = placeRequirements(controller, sheet, answer);
   const items = [...sheet.children].map(([, item]) => item).filter(wanted);
   for (const item of items) report(run, item, requirements, answer);
@@ -63,6 +67,12 @@ async function runSheet(
 }
 
 const MOST_ERRORS = 20;
+/** Sheets with a failure that one run opens to find its cell; of further ones the file is shown. */
+const MOST_OPENED = 20;
+
+function failsSomewhere({ result }: SheetAnswer): boolean {
+  return result.cells.some(({ statements }) => statements.some((of) => of.kind === 'requirement' && of.status !== 'holds'));
+}
 
 function report(run: vscode.TestRun, item: vscode.TestItem, requirements: Requirements, answer: SheetAnswer): void {
   const result = requirements.get(item.id);
