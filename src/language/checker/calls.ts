@@ -11,6 +11,7 @@ import type { Item } from '../program.ts';
 import { elementOf, listOf, type Type } from '../type.ts';
 import { type Context, checkExpression, failed, unknown } from './context.ts';
 import { describe } from './describe.ts';
+import { countCalls } from './effort.ts';
 import { instantiate } from './instances.ts';
 import { findLocal, readItem } from './names.ts';
 import { passes } from './passing.ts';
@@ -84,6 +85,7 @@ function checkFunctionCall(c: Context, node: ast.Call, item: Item): Checked {
     );
   }
   c.depth = Math.max(c.depth, instance.depth);
+  if (!countCalls(c, instance.calls, node.at)) return unknown(node.at);
   const type = isMapped ? listOf(body.type) : body.type;
   return { kind: 'call', at: node.at, type, display: body.display, uncertain: body.uncertain, instance, args, mapped };
 }

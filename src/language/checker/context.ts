@@ -66,6 +66,8 @@ export interface Context {
   readonly asked: Set<LazyBinding>;
   /** Greatest depth of the functions called. */
   depth: number;
+  /** What one evaluation asks for inside itself: calls of functions, with all that they call, as often as roots call them. */
+  calls: number;
   readonly instances: Instance[];
 }
 
@@ -87,6 +89,7 @@ export function contextFor(world: World, item: Item, dispatch: Context['dispatch
     active,
     asked: new Set(),
     depth: 0,
+    calls: 0,
     instances: [],
   };
 }

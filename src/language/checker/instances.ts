@@ -122,6 +122,7 @@ export function checkBody(
     needs,
     frameSize: inner.frameSize,
     depth: inner.depth + 1,
+    calls: inner.calls + 1,
     reads: [...inner.reads],
     compiled: null,
   };

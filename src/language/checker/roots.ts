@@ -6,6 +6,7 @@ import { DATE, type QuantityType, type Type, UNKNOWN } from '../type.ts';
 import { meet } from './agreement.ts';
 import { type Binding, type Context, checkExpression, type Scope, takeLocal, unknown, within } from './context.ts';
 import { describeChecked } from './describe.ts';
+import { countRoot } from './effort.ts';
 import { forgetLocals, letLocalsSee } from './locals.ts';
 
 export interface CheckedRange {
@@ -52,6 +53,7 @@ function variableScope(range: ast.Range, { binding }: CheckedRange, uncertain: b
 export function checkRoot(c: Context, node: ast.RootOf): Checked {
   const range = checkRange(c, node.over, 'dates');
   if (range === null) return withoutRange(c, node);
+  const { calls } = c;
   let { equation, locals } = checkEquation(c, node, range, false);
   if (equation.type.is === 'unknown') return equation;
   if (equation.type.is !== 'quantity' || equation.type.point) {
@@ -68,6 +70,7 @@ export function checkRoot(c: Context, node: ast.RootOf): Checked {
     forgetLocals(c, locals);
     ({ equation, locals } = checkEquation(c, node, range, true));
   }
+  if (!countRoot(c, calls, node.at)) return unknown(node.at);
   return {
     kind: 'root',
     at: node.at,

@@ -125,8 +125,13 @@ function multiplyAll(values: readonly Uncertain[], inverse: readonly boolean[], 
     squared ||= v === first;
     count++;
     const by = (inverse[i] ? -1 : 1) / x;
-    if (count === 1) [first, byFirst] = [v, by];
-    else if (count === 2) [second, bySecond] = [v, by];
+    if (count === 1) {
+      first = v;
+      byFirst = by;
+    } else if (count === 2) {
+      second = v;
+      bySecond = by;
+    }
   }
   if (squared && isFlat(first!)) return dual.kinked(multiplyInTurn(values, inverse));
   if (zero) return multiplyInTurn(values, inverse);

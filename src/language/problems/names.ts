@@ -70,6 +70,11 @@ export const nameProblem = problemMaker({
       `\`${f.name}\` is defined here and comes from \`${f.path}\` as well; name what you take: \`use "${f.path}" for …\``,
   ),
   'call-depth': kind('error', (f: { limit: number }) => `functions call each other more than ${f.limit} deep`),
+  'too-many-calls': kind(
+    'error',
+    (f: { limit: number }) =>
+      `working this out takes more than ${f.limit / 1e6} million calls of functions and equations; give what is asked for several times a name by \`with\``,
+  ),
   'too-many-instances': kind(
     'error',
     (f: { limit: number }) => `functions of \`any\` are used with more than ${f.limit} different kinds of value`,

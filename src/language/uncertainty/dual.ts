@@ -36,8 +36,8 @@ export function standard(x: Uncertain): number {
 /** f(x) from its value and derivative; `kink` where the derivative does not serve. */
 export function chain(x: Dual, value: number, slope: number, kink = false): Dual {
   const sound = slope - slope === 0;
-  const slopes = x.slopes.slice();
-  for (let i = 0; i < slopes.length; i++) slopes[i] = sound ? slopes[i]! * slope : 0;
+  const slopes = new Array<number>(x.slopes.length);
+  for (let i = 0; i < slopes.length; i++) slopes[i] = sound ? x.slopes[i]! * slope : 0;
   return new Dual(value, x.inputs, slopes, x.kink || kink || !sound);
 }
 
@@ -59,8 +59,10 @@ const NOISE = 4 * Number.EPSILON;
 
 /** dx·x + dy·y with a value of its own. */
 function merge(value: number, x: Dual, dx: number, y: Dual, dy: number, kink: boolean): Dual {
-  const [a, b] = [x.inputs, y.inputs];
-  const [s, t] = [x.slopes, y.slopes];
+  const a = x.inputs;
+  const b = y.inputs;
+  const s = x.slopes;
+  const t = y.slopes;
   if (a === b) {
     const slopes = new Array<number>(s.length);
     for (let i = 0; i < slopes.length; i++) slopes[i] = sumOf(s[i]! * dx, t[i]! * dy);
