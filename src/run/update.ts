@@ -21,8 +21,9 @@ export function editCell(open: OpenSheet, number: number, code: string): Readonl
   const parsed = parse(code);
   const before = cell.items;
   const sameNames = definitions(before.map((i) => i.statement)) === definitions(parsed.statements);
-  // Circles and double definitions point from one statement to places of others.
-  if (!sameNames || open.circular || open.loaded.problems.size > 0) return reopen(open, number, { ...parsed, code });
+  // Circles and double definitions point from one statement to places of others; what is wrong with a `use` was found when it was loaded.
+  const misused = before.some(({ statement }) => statement.kind === 'use' && open.loaded.useProblems.get(statement)?.length);
+  if (!sameNames || misused || open.circular || open.loaded.problems.size > 0) return reopen(open, number, { ...parsed, code });
   const { items, changed } = matchItems(open, number, cell.code, code, parsed.statements);
   for (const gone of before) if (!items.includes(gone)) forget(open, gone);
   open.loaded.parsed[number] = { ...parsed, code };

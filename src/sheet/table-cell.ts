@@ -70,7 +70,8 @@ function readHalfWidth(written: string, value: number, unit: Unit): number | Cel
   if (percent && unit.point) return fault('a point of temperature has no percent; give the half-width as a difference');
   const width = differenceToSI(number, percent ? PERCENT : unit);
   const relative = percent && unit.text !== '%' && unit.text !== 'ppm';
-  return Number.isFinite(width) ? (relative ? Math.abs(value) * width : width) : fault(`\`${written}\` is too large`);
+  const halfWidth = relative ? Math.abs(value) * width : width;
+  return Number.isFinite(halfWidth) ? halfWidth : fault(`\`${written}\` is too large`);
 }
 
 /** Without blanks around it, and with the plain minus sign. */

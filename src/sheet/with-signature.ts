@@ -5,7 +5,7 @@ import { span } from '../text/span.ts';
 import { isSignatures } from './digest.ts';
 import { applyEdits } from './edits.ts';
 import { fileLines, lineEndFrom } from './file-lines.ts';
-import type { Signature } from './front-matter.ts';
+import { readFrontMatter, type Signature } from './front-matter.ts';
 import { frontMatterCode, frontMatterEnd } from './front-matter-lines.ts';
 import { asNode, keyText, type Pair, readPair, readSections } from './yaml-sections.ts';
 
@@ -34,7 +34,15 @@ export function withSignature(text: string, entry: SignatureEntry): string | nul
   }
   const pair = readPair(text, section, []);
   const edits = pair && (renewal(text, pair, entry, lineEnd) ?? addition(text, pair, section.at.end, entry, lineEnd));
-  return edits && applyEdits(text, edits);
+  const signed = edits && applyEdits(text, edits);
+  return signed && isSignedBy(signed, entry) ? signed : null;
+}
+
+/** Whether the entry is among the signatures that are read: one in a list with aliases in it, for one, is not. */
+function isSignedBy(text: string, { role, name, covers }: SignatureEntry): boolean {
+  const lines = fileLines(text);
+  const { signatures } = readFrontMatter(text, frontMatterCode(lines, frontMatterEnd(lines)), []);
+  return signatures.some((its) => its.role === oneLine(role) && its.name === oneLine(name) && its.covers === covers);
 }
 
 /** The key with a list of this one entry. */

@@ -4,7 +4,7 @@ import { span } from '../text/span.ts';
 import { applyEdits } from './edits.ts';
 import { lineEndFrom } from './file-lines.ts';
 import { type ProseValue, refreshValues } from './prose-values.ts';
-import { type ResultRow, sameResults, writeResults } from './results-block.ts';
+import { opensResults, type ResultRow, sameResults, writeResults } from './results-block.ts';
 import { type CalcCell, calcCells, type Sheet } from './sheet.ts';
 
 /** What is to be recorded; what is left out stays as it is in the file. */
@@ -38,9 +38,14 @@ export function sheetEdits(sheet: Sheet, recorded: Recorded): readonly Edit[] {
 
 function resultsEdit(sheet: Sheet, cell: CalcCell, rows: readonly ResultRow[]): Edit | null {
   const { results, fence } = cell;
-  if (rows.length === 0) return results && { at: span(fence.end, results.at.end), text: '' };
+  // A second results block behind the first one is for a person to look at: it must not become the first.
+  if (rows.length === 0) return results && !isTwice(sheet, cell) ? { at: span(fence.end, results.at.end), text: '' } : null;
   if (results?.rows && sameResults(results.rows, rows)) return null;
   const lineEnd = lineEndFrom(sheet.text, fence.start);
   const block = writeResults(rows, lineEnd);
   return results ? { at: results.at, text: block } : { at: span(fence.end, fence.end), text: lineEnd + lineEnd + block };
+}
+
+function isTwice({ cells }: Sheet, { index }: CalcCell): boolean {
+  return opensResults(cells[index + 1]?.raw.split(/[\r\n]/, 1)[0] ?? '');
 }

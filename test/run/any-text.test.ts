@@ -2,39 +2,16 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { evaluateSheet, type SheetEvaluation } from '../../src/run/evaluate.ts';
+import { evaluateSheet } from '../../src/run/evaluate.ts';
 import { NO_FILES } from '../../src/run/files.ts';
-import { recordSheet } from '../../src/run/record.ts';
 import { answers, evaluated, sheetText } from '../support/answers.ts';
+import { checkSound } from '../support/sound.ts';
 import { blocks, soups } from '../support/sources.ts';
 import { GIVEN, wellTyped } from '../support/well-typed.ts';
 
 const SAMPLE = readFileSync('samples/starter-sizing.ampwright.md', 'utf8');
 const EVERYTHING = readFileSync('test/run/fixtures/everything.md', 'utf8');
 const LIBRARY = readFileSync('src/library/coils.ampwright.md', 'utf8');
-
-/** What holds of any evaluation. */
-function checkSound(evaluation: SheetEvaluation): void {
-  const { sheet, result, problems } = evaluation;
-  for (const { problem, at } of problems) {
-    assert.ok(0 <= at.start && at.start <= at.end && at.end <= sheet.text.length, problem.message);
-    assert.match(problem.message, /^\S[\s\S]*[^.!]$/u);
-    assert.ok(!/undefined|NaN|\[object|null\b/.test(problem.message), problem.message);
-  }
-  for (const cell of result.cells)
-    for (const statement of cell.statements) {
-      for (const { at } of statement.problems) assert.ok(0 <= at.start && at.end <= cell.code.length);
-      if (statement.kind !== 'entry') continue;
-      const { value, missing, problems: own } = statement;
-      assert.ok((value === null) === (missing !== null), statement.name);
-      // Of what has no value an error or the name of what it needs is told, here or in the file.
-      if (missing?.kind === 'error') assert.ok(own.some((p) => p.severity === 'error') || problems.length > 0, statement.name);
-      if (missing?.kind === 'not calculated') assert.ok(missing.because.length > 0);
-      if (value?.kind === 'quantity') assert.ok(Number.isFinite(value.si) && !/NaN|nfinity/.test(value.text), value.text);
-    }
-  const once = recordSheet(evaluation);
-  assert.equal(recordSheet(evaluateSheet(once, NO_FILES)), once);
-}
 
 describe('any text', () => {
   it('as the code of a block has an answer', () => {

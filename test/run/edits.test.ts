@@ -56,7 +56,7 @@ const POOLS: readonly (readonly string[])[] = [
     'shall P <= 10 W for each t', 'shall y == x', 'n = K.tag\nshall n is "b"', 'shall K.I > 4 A', 'shall f(x) <= 30 V', 'e = y + x\nshall e <= 100 V',
   ],
   [
-    'use "a.ampwright.md"', 'use "b.ampwright.md"', 'use "a.ampwright.md" for common', 'use "a.ampwright.md"\nuse "b.ampwright.md"', 'std = 4 V', '', 'use "none.ampwright.md"', 'instrument DMM ± 1 %', 'instrument DMM ± 2 % due 2026-01-01',
+    'use "a.ampwright.md"', 'use "b.ampwright.md"', 'use "a.ampwright.md" for common', 'use "a.ampwright.md"\nuse "b.ampwright.md"', 'std = 4 V', '', 'use "none.ampwright.md"', 'use "none.ampwright.md"\nq_1 = 1', 'use "none.ampwright.md"\nq_1 = 2', 'instrument DMM ± 1 %', 'instrument DMM ± 2 % due 2026-01-01',
     'instrument DMM ± (1 % + 3 mV)', 'DMM = 3', 'instrument DMM ± 1 A',
   ],
 ]; // biome-ignore format: pools
