@@ -10,6 +10,7 @@ import {
   hover,
   miss,
   press,
+  read,
   screenshot,
   see,
   settle,
@@ -108,5 +109,21 @@ atTheScreen().describe('the results of a block', () => {
     await press('Enter');
     await see(target.outputs('.aw-ledger details[open]'));
     await screenshot('ledger unfolded');
+  });
+
+  it('have curves that are read with the arrow keys, which stay with the curve', async () => {
+    const readout = target.outputs('.aw-plot-wide .aw-readout');
+    await vscode.commands.executeCommand('notebook.focusBottom');
+    await vscode.commands.executeCommand('notebook.cell.focusInOutput');
+    await waitFor('the curve is focused', async () => {
+      await press('Tab');
+      return (await focused()).label.startsWith('Read the curve');
+    });
+    await press('Home');
+    await waitFor('the first point is told', async () => (await read(readout)).startsWith('L = 0 m: 0 V'));
+    await press('End');
+    await waitFor('the last point is told', async () => /^L = 500 m: 8\.601 V$/.test(await read(readout)));
+    assert.equal((await focused()).place, 'outputs');
+    await screenshot('curve read');
   });
 });
