@@ -48,6 +48,8 @@ body { margin: 0; background: #fff; }
 .aw-register th + td, .aw-register td + td { border-left: 1px solid var(--aw-rule); }
 .aw-register thead th, .aw-scroll > table thead th { border-top: 0; border-bottom: 1px solid var(--aw-heavy); color: var(--aw-quiet); font-size: 12px; font-weight: 600; overflow-wrap: normal; }
 .aw-page .aw-signatures { margin: 0; border: 0; border-top: 1px solid var(--aw-heavy); }
+.aw-signatures time { white-space: nowrap; }
+@media (min-width: 561px) { .aw-signatures td:nth-child(2) { min-width: 9em; } }
 .aw-signatures caption { padding: 6px 16px 0; color: var(--aw-quiet); font-size: 11.5px; font-weight: 400; }
 .aw-signatures th, .aw-signatures td { padding: 4px 16px; }
 .aw-lapsed { color: var(--aw-undecided); font-weight: 600; }
