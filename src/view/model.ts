@@ -1,4 +1,5 @@
 // The view model: how the results of one calc cell are shown, as plain JSON. The notebook output carries it, the page is made of it.
+import type { ExtendedView } from './extended-view.ts';
 import type { ViewNode } from './node.ts';
 
 /** All calc cells of a sheet. */
@@ -164,23 +165,6 @@ export interface ColumnRow extends RowBase {
   readonly were: readonly (string | null)[];
   /** The table as this cell extends it; at the last of the cell's columns of a table, null at the others. */
   readonly extended: ExtendedView | null;
-}
-
-/** A table with computed columns: what its rows are called, the columns that are read, and those that are computed from them. */
-export interface ExtendedView {
-  readonly table: string;
-  /** Rows of the table; `lines` has the first of them. */
-  readonly rows: number;
-  /** What the first column is called: the column of the labels, or `row` where they are numbers. */
-  readonly label: string;
-  readonly heads: readonly { readonly symbol: ViewNode; readonly unit: string; readonly computed: boolean }[];
-  readonly lines: readonly { readonly label: string; readonly cells: readonly ExtendedCell[] }[];
-}
-
-export interface ExtendedCell {
-  /** The unit stands in the head; null: no value. */
-  readonly text: string | null;
-  readonly was: string | null;
 }
 
 export interface FunctionRow extends RowBase {

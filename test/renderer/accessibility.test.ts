@@ -8,6 +8,7 @@ import { auditPage } from '../../src/report/page.ts';
 import { evaluateSheet } from '../../src/run/evaluate.ts';
 import { toView } from '../../src/view/to-view.ts';
 import { accessibilityFindings, closeBrowser, LOOKS, overflow, show } from '../support/browser.ts';
+import { sheetOf } from '../support/shown.ts';
 import { render, stage } from './bundle.ts';
 
 const sample = readFileSync(new URL('../../samples/starter-sizing.ampwright.md', import.meta.url), 'utf8');
@@ -119,6 +120,32 @@ describe('accessibility', () => {
       });
     }
   });
+
+  for (const [theme, forced] of [
+    ['vscode-light', false],
+    ['vscode-dark', false],
+    ['vscode-high-contrast', false],
+    ['vscode-high-contrast', true],
+  ] as const) {
+    it(`of results that are not current, or recorded otherwise, in ${theme}${forced ? ' with forced colours' : ''}`, async () => {
+      const { result } = evaluateSheet(sheetOf('a = 2 A ± 1 %\nb = 3 * a\nshall b <= 7 A'));
+      const recorded = new Map([
+        [
+          0,
+          [
+            { result: 'b', value: '5.00 A', note: '' },
+            { result: 'c', value: '1 A', note: '' },
+            { result: 'shall b <= 7 A', value: '8 A ≤ 7 A', note: 'fails' },
+          ],
+        ],
+      ]);
+      const page = await stage({ theme, look: { forced, width: 480, colours: theme === 'vscode-light' ? 'light' : 'dark' } });
+      await render(page, 'one', JSON.parse(JSON.stringify(toView(result, { recorded, current: false }).cells[0])));
+      assert.deepEqual(await accessibilityFindings(page), []);
+      assert.deepEqual(await overflow(page), []);
+      await page.close();
+    });
+  }
 
   it('tells statuses apart without colour', async () => {
     const page = await show(auditPage({ ...evaluateSheet(everything), version: '1.0.0' }), LOOKS['forced colours']);

@@ -92,7 +92,10 @@ describe('a size that no sheet has', () => {
 
   check('10,000 nested brackets', `x = ${'('.repeat(10_000)}1${')'.repeat(10_000)}\ny = 3`, [/^! nested-too-deep/, 'y = 3']);
   const doubled = times(40, (i) => `f${i + 1}(x) = f${i}(x) + f${i}(x)\n`);
-  check('functions that double their calls 40 times', `f0(x) = x + 1\n${doubled}x = f40(1)\ny = f10(1)`, ['x: not calculated, needs f40', 'y = 2048']);
+  check('functions that double their calls 40 times', `f0(x) = x + 1\n${doubled}x = f40(1)\ny = f10(1)`, [
+    'x: not calculated, needs f40',
+    'y = 2048',
+  ]);
   const rooted = (depth: number): string => (depth === 0 ? 't' : `(root of ${rooted(depth - 1)} - u${depth} over u${depth} from -9 to 9)`);
   check('roots of roots of roots', `x = root of ${rooted(5)} - 1 over t from 0 to 2\ny = 3`, [/^! too-many-calls/, 'y = 3']);
   check('10,000 unclosed brackets', `x = ${'('.repeat(10_000)}\ny = 3`, ['y = 3']);

@@ -1,5 +1,5 @@
 // A table with its computed columns, below the rows that compute them.
-import type { ExtendedCell, ExtendedView } from '../model.ts';
+import type { ExtendedCell, ExtendedView } from '../extended-view.ts';
 import { type Child, type ElementNode, element } from '../node.ts';
 
 /** The whole table; a long or wide one scrolls in its own frame, with its heads and the names of its rows standing. */

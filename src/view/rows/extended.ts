@@ -1,9 +1,9 @@
 // A table as the computed columns of a cell extend it: the columns that they read, then the columns themselves.
 import type { CellResult, ColumnResult, RowCell, Shown } from '../../run/result.ts';
 import type { Unit } from '../../units/unit.ts';
+import type { ExtendedView } from '../extended-view.ts';
 import { numberText, quantityText, shownText, unitText } from '../math/quantity.ts';
 import { symbol } from '../math/symbol.ts';
-import type { ExtendedView } from '../model.ts';
 import type { RowContext } from './context.ts';
 
 /** Rows that are shown; more are counted. */
