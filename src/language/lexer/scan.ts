@@ -19,6 +19,9 @@ export type Reader = (scan: Scan) => boolean;
 
 type Unplaced<T> = T extends Token ? Omit<T, 'at' | 'first' | 'indent'> : never;
 
+/** A token while it gets its place. */
+type Placing = { -readonly [K in keyof Token]: Token[K] };
+
 export function startScan(text: string): Scan {
   return { text, tokens: [], trivia: [], problems: [], at: 0, first: true, indent: 0 };
 }
@@ -26,7 +29,11 @@ export function startScan(text: string): Scan {
 /** Takes the characters up to `end` as one token. */
 export function take(scan: Scan, end: number, token: Unplaced<Token>): Span {
   const at = span(scan.at, end);
-  scan.tokens.push(Object.assign(token, { at, first: scan.first, indent: scan.indent }) as Token);
+  const placed = token as Placing;
+  placed.at = at;
+  placed.first = scan.first;
+  placed.indent = scan.indent;
+  scan.tokens.push(placed as Token);
   scan.first = false;
   scan.at = end;
   return at;
