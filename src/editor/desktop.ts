@@ -1,6 +1,7 @@
 // What an extension host with Node can do and a browser's worker can't. Each build has its own; there is none in the worker.
 import type { changeHistory } from '../node/change-history.ts';
 import type { compareSince } from '../node/compare.ts';
+import type { leadsOut } from '../node/files.ts';
 import type { coveredIn } from '../node/git-covered.ts';
 import type { pdfOf } from '../node/pdf.ts';
 import type { revisionChoices } from '../node/revision-choices.ts';
@@ -13,4 +14,5 @@ export interface Desktop {
   readonly coveredIn: typeof coveredIn;
   readonly pdfOf: typeof pdfOf;
   readonly writeAtomically: typeof writeAtomically;
+  readonly leadsOut: typeof leadsOut;
 }

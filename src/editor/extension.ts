@@ -17,6 +17,7 @@ import { reveals } from './features/reveal.ts';
 import { colours } from './features/semantic-tokens.ts';
 import { signatures } from './features/signature-help.ts';
 import { statusBar } from './features/status-bar.ts';
+import { lookThroughLinks } from './links.ts';
 import { liveKernel } from './live-kernel.ts';
 import { openPages } from './pages.ts';
 import { serializer } from './serializer.ts';
@@ -26,6 +27,7 @@ import { openTextSessions } from './text-sessions.ts';
 
 /** Starts the extension; `desktop` is null in the browser's worker. */
 export function start(context: vscode.ExtensionContext, desktop: Desktop | null): void {
+  lookThroughLinks(desktop?.leadsOut ?? null);
   const sessions = openSessions();
   const texts = openTextSessions();
   const pages = openPages(sessions, texts);

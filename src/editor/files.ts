@@ -2,6 +2,7 @@
 import * as vscode from 'vscode';
 import type { SheetFiles } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
+import { linkRefusal } from './links.ts';
 
 type FileAnswer = ReturnType<SheetFiles['read']>;
 
@@ -33,13 +34,13 @@ export function openFiles(sheet: vscode.Uri, changed: (() => void) | null): Open
       if (refused) return { refused };
       const answer = known.get(path);
       if (answer === undefined) wanted.add(path);
-      return answer ?? { refused: 'has not been read yet' };
+      return answer ?? { refused: 'it has not been read yet' };
     },
     async settle() {
       const paths = [...wanted];
       wanted.clear();
       for (const path of paths) watch(path);
-      await Promise.all(paths.map(async (path) => known.set(path, await readFile(vscode.Uri.joinPath(folder, path)))));
+      await Promise.all(paths.map(async (path) => known.set(path, await readFile(rootOf(sheet), vscode.Uri.joinPath(folder, path)))));
       return paths.length > 0;
     },
     dispose() {
@@ -60,18 +61,29 @@ export async function settled<T>(files: OpenFiles, make: () => T): Promise<T> {
 
 /** Why a path may not be read at all; null where it may. A sheet reads files of its workspace, or of its own folder where it is in none. */
 function refusal(path: string, sheet: vscode.Uri, folder: vscode.Uri): string | null {
-  if (path === '' || path.includes('\0')) return 'is no path';
-  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'is an address; a sheet reads files of its workspace only';
-  if (path.startsWith('/') || path.includes('\\')) return 'must be relative to the sheet, written with /';
-  const root = vscode.workspace.getWorkspaceFolder(sheet)?.uri ?? folder;
+  if (path === '' || path.includes('\0')) return 'that is no path';
+  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'it is an address; a sheet reads files of its workspace only';
+  if (path.startsWith('/') || path.includes('\\')) return 'write the path relative to the sheet, with /';
+  const root = rootOf(sheet);
   const inside = vscode.Uri.joinPath(folder, path).path.startsWith(root.path.endsWith('/') ? root.path : `${root.path}/`);
-  return inside ? null : 'lies outside the workspace';
+  return inside ? null : 'it lies outside the workspace';
 }
 
-async function readFile(uri: vscode.Uri): Promise<FileAnswer> {
+/** The workspace of a sheet, or its own folder where it is in none. */
+function rootOf(sheet: vscode.Uri): vscode.Uri {
+  return vscode.workspace.getWorkspaceFolder(sheet)?.uri ?? vscode.Uri.joinPath(sheet, '..');
+}
+
+/** Largest file that a sheet may read, in bytes. */
+const LARGEST = 64 * 1024 * 1024;
+
+async function readFile(root: vscode.Uri, uri: vscode.Uri): Promise<FileAnswer> {
   try {
+    const refused = await linkRefusal(root, uri);
+    if (refused) return { refused };
+    if ((await vscode.workspace.fs.stat(uri)).size > LARGEST) return { refused: `it has more than ${LARGEST / 1024 / 1024} MiB` };
     const text = decodeSheet(await vscode.workspace.fs.readFile(uri));
-    return typeof text === 'string' ? text.replace(/^\uFEFF/, '') : { refused: `cannot be read: ${text.refused}` };
+    return typeof text === 'string' ? text.replace(/^\uFEFF/, '') : { refused: text.refused };
   } catch (error) {
     return { refused: reason(error) };
   }
@@ -80,12 +92,12 @@ async function readFile(uri: vscode.Uri): Promise<FileAnswer> {
 function reason(error: unknown): string {
   switch (error instanceof vscode.FileSystemError ? error.code : '') {
     case 'FileNotFound':
-      return 'does not exist';
+      return 'it does not exist';
     case 'FileIsADirectory':
-      return 'is a folder';
+      return 'it is a folder';
     case 'NoPermissions':
-      return 'may not be read';
+      return 'access is denied';
     default:
-      return `cannot be read (${error instanceof Error ? error.message : String(error)})`;
+      return `it cannot be read (${error instanceof Error ? error.message : String(error)})`;
   }
 }

@@ -1,5 +1,6 @@
 // The files that a sheet may read: what it uses and its CSV tables, inside the workspace and nowhere else.
 import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { realpath } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import type { SheetFiles } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
@@ -57,6 +58,15 @@ export function workspaceOf(sheetPath: string): string {
 function isInside(root: string, path: string): boolean {
   const way = relative(root, path);
   return way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way);
+}
+
+/** Whether symbolic links on the way to a file lead out of a folder. What does not exist leads nowhere. */
+export async function leadsOut(root: string, path: string): Promise<boolean> {
+  try {
+    return !isInside(await realpath(root), await realpath(path));
+  } catch {
+    return false;
+  }
 }
 
 function decode(bytes: Uint8Array): FileAnswer {
