@@ -95,6 +95,15 @@ describe('the reference', () => {
     for (const { file, html } of pages) assert.doesNotMatch(html, /aw-status aw-(fails|undecided|none)/, file);
   });
 
+  it('shows the examples of the notation with their results, and what messages quote as code', () => {
+    const html = byFile.get('notation.html')!;
+    assert.match(
+      html,
+      /<td[^>]*>missing<\/td>\n<td[^>]*><\/td>\n<td[^>]*>error: No row of <code>contactors<\/code> has I_AC3 = 35 A; neighbours: 31\.5 A and 40 A<\/td>/,
+    );
+    assert.equal(/<!-- |results --|`/.exec(html.slice(html.indexOf('<main>'))), null);
+  });
+
   it('leads from a name in the prose, and from a formula, to where the name is explained', () => {
     assert.match(
       byFile.get('balance.html')!,
