@@ -26,12 +26,12 @@ const PACKAGES: Readonly<Record<Family, FontPackage>> = {
     writes: 'Hebrew texts',
     files: ['NotoSansHebrew-Regular.ttf', 'NotoSansHebrew-Bold.ttf'],
   },
-  'Noto Sans Hans': {
+  'Noto Sans S Chinese': {
     name: '@embedpdf/fonts-sc',
     writes: 'Chinese and Japanese texts',
     files: ['NotoSansHans-Regular.otf', 'NotoSansHans-Bold.otf'],
   },
-  'Noto Sans KR': {
+  'Noto Sans Korean': {
     name: '@embedpdf/fonts-kr',
     writes: 'Korean texts',
     files: ['NotoSansKR-Regular.otf', 'NotoSansKR-Bold.otf'],

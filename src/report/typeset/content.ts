@@ -1,4 +1,5 @@
 // The view's trees as content: what page and editor build of HTML, paper builds of Typst.
+import { widthOf } from '../../view/math/width.ts';
 import type { ElementNode, ViewNode } from '../../view/node.ts';
 import { below, type Code, call, EMPTY, joined, quoted, words } from './code.ts';
 import { drawing, standsAlone } from './drawing.ts';
@@ -19,6 +20,9 @@ export function contentWriter(): Writer & { readonly places: ReadonlySet<string>
   const writer = { places, place, content: (nodes: readonly ViewNode[]) => content(nodes, writer) };
   return writer;
 }
+
+/** Letters of a symbol that has room in every column. */
+const LONGEST_SYMBOL = 14;
 
 /** What stands on lines of its own; everything else stands in a line. */
 const BLOCKS: ReadonlySet<string> = new Set(['div', 'p', 'ul', 'ol', 'table', 'section', 'details', 'summary', 'figure', 'figcaption']);
@@ -57,6 +61,7 @@ const LOOKS: Readonly<Record<string, string>> = {
   'aw-missing': 'quiet',
   'aw-coverage': 'quiet',
   'aw-units': 'quiet',
+  'aw-old': 'quiet',
   'aw-call': 'aside',
   'aw-where': 'aside',
   'aw-label': 'label-of',
@@ -91,12 +96,12 @@ function element(node: ElementNode, writer: Writer): Code {
   const id = node.attributes.id;
   if (hasClass(node, 'aw-math')) return formula(node.children);
   if (hasClass(node, 'aw-table')) return ledgerTable(node, writer);
-  if (hasClass(node, 'aw-problem')) return problem(node, writer);
+  if (hasClass(node, 'aw-problem') || hasClass(node, 'aw-notice')) return problem(node, writer);
   switch (node.tag) {
     case 'table':
       return tableOf(node, writer);
     case 'math':
-      return equation(node);
+      return widthOf(node) > LONGEST_SYMBOL ? call('fit', equation(node)) : equation(node);
     case 'a':
       return node.attributes.href ? call('to', quoted(node.attributes.href.slice(1)), inner()) : inner();
     case 'ul':
@@ -128,13 +133,13 @@ function items(node: ElementNode, writer: Writer): readonly Code[] {
   return node.children.flatMap((child) => (typeof child === 'object' ? [writer.content(child.children)] : []));
 }
 
-/** What unfolds shows its first line on paper; the registers have the rest. The decision on each row is in none of them. */
+/** What unfolds shows its first line on paper; the rest is in the registers, and the decision on each row in the ledger's wide column. */
 function onPaper({ children }: ElementNode, writer: Writer): Code {
-  const kept = children.filter((child) => typeof child === 'object' && (child.tag === 'summary' || hasClass(child, 'aw-eachrow')));
-  return writer.content(kept.flatMap((child) => (typeof child === 'object' && child.tag === 'summary' ? child.children : [child])));
+  const summary = children.filter((child) => typeof child === 'object' && child.tag === 'summary');
+  return writer.content(summary.flatMap((child) => (typeof child === 'object' ? child.children : [])));
 }
 
-/** Mark and words of a problem, side by side. */
+/** Mark and words of a problem or notice, side by side. */
 function problem(node: ElementNode, writer: Writer): Code {
   const [mark, ...rest] = node.children;
   return call('problem', mark === undefined ? EMPTY : write(mark, writer), writer.content(rest));

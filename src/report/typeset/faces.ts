@@ -10,10 +10,10 @@ export const OTHER_WRITING = [
   { family: 'Noto Naskh Arabic', writing: /\p{Script=Arabic}/u },
   { family: 'Noto Sans Hebrew', writing: /\p{Script=Hebrew}/u },
   {
-    family: 'Noto Sans Hans',
+    family: 'Noto Sans S Chinese',
     writing: /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Bopomofo}\u3000-\u303f\uff00-\uffef]/u,
   },
-  { family: 'Noto Sans KR', writing: /\p{Script=Hangul}/u },
+  { family: 'Noto Sans Korean', writing: /\p{Script=Hangul}/u },
 ] as const;
 
 export type Family = typeof SANS | (typeof OTHER_WRITING)[number]['family'];

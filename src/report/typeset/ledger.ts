@@ -30,12 +30,22 @@ function rowOf(row: ElementNode, writer: Writer): readonly Code[] {
   const of = (name: string) => cells.find((c) => c.attributes.class?.split(' ').includes(`aw-${name}`));
   const content = (name: string) => writer.content(of(name)?.children ?? []);
   const putIn = of('putin');
-  const formulas = putIn ? below([content('formula'), call('put-in', writer.content(putIn.children))]) : content('formula');
+  const formulas = below([
+    content('formula'),
+    putIn ? call('put-in', writer.content(putIn.children)) : EMPTY,
+    eachRow(of('result'), writer),
+  ]);
   const status = /aw-is-(\S+)/.exec(classes)?.[1];
   const codes = [joined([place, content('quantity')]), formulas, content('result'), content('source')];
   return codes.map((code, i) =>
     call(status ? 'decision' : 'table.cell', status && i === 0 ? `bar-${status}` : status ? 'none' : null, kept, code),
   );
+}
+
+/** The decision on each row of a table unfolds on screen below the result; paper has room for it beside. */
+function eachRow(result: ElementNode | undefined, writer: Writer): Code {
+  const tables = result ? find(result, 'table').filter((one) => one.attributes.class?.includes('aw-eachrow')) : [];
+  return tables.length === 0 ? EMPTY : writer.content(tables);
 }
 
 function hasTable(row: ElementNode): boolean {

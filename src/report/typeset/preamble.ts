@@ -49,6 +49,7 @@ ${COLOURS}
 
 #let caption(body) = block(sticky: true, above: 1.1em, below: 0.5em, text(size: 8pt, weight: "bold", body))
 #let summary(body) = block(width: 100%, inset: (left: 9pt, rest: 7pt), fill: tint-colour, stroke: (left: 3pt + heavy-colour), body)
+#let lead(body) = block(sticky: true, body)
 #let quotation(body) = block(inset: (left: 9pt), stroke: (left: 2pt + rule-colour), quiet(body))
 #let listing(..lines) = block(width: 100%, inset: 7pt, stroke: hair, mono(lines.pos().join(linebreak())))
 #let put-in(body) = block(width: 100%, above: 3.5pt, inset: (top: 3.5pt), stroke: (top: 0.3pt + rule-colour), body)
@@ -66,7 +67,7 @@ ${COLOURS}
 #let ruled-table(size, kept: false, width: 100%, ..args) = compact(size, {
   show table.cell.where(y: 0): head-row
   set table.cell(breakable: not kept)
-  block(width: width, breakable: true, stroke: (bottom: heavy), table(
+  block(width: width, above: 7pt, below: 9pt, breakable: true, outset: (bottom: 0.6pt), stroke: (bottom: heavy), table(
     stroke: (x, y) => (left: if x > 0 { hair }, top: if y == 0 { heavy } else if y == 1 { 0.6pt + heavy-colour } else { hair }),
     inset: (x: 5pt, y: 3.6pt),
     ..args,
@@ -132,7 +133,7 @@ ${COLOURS}
   })
 }
 
-#set text(font: (${FAMILIES}), size: 9pt, fallback: false, hyphenate: false)
+#set text(font: (${FAMILIES}), size: 9pt, fallback: false, hyphenate: false, dir: ltr)
 #set par(leading: 0.58em, spacing: 0.95em)
 #set block(spacing: 0.95em)
 #set list(indent: 4pt, spacing: 0.6em)

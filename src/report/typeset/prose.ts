@@ -6,7 +6,13 @@ import type { Writer } from './writer.ts';
 
 /** Markdown that was parsed by the page's own renderer. */
 export function prose(tokens: readonly Token[], writer: Writer): Code {
-  return below(nested(tokens).map((node) => block(node, writer)));
+  const nodes = nested(tokens);
+  return below(nodes.map((node, i) => (leadsTable(node, nodes[i + 1]) ? call('lead', block(node, writer)) : block(node, writer))));
+}
+
+/** The line above a table stays with it. */
+function leadsTable(node: Nested, next: Nested | undefined): boolean {
+  return node.token.type === 'paragraph_open' && next?.token.type === 'table_open';
 }
 
 interface Nested {

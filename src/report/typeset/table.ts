@@ -1,7 +1,7 @@
 // Tables: columns as wide as what stands in them asks for, heads repeated on every page, numbers to the right.
 import { widthOf } from '../../view/math/width.ts';
 import type { ElementNode, ViewNode } from '../../view/node.ts';
-import { array, below, type Code, call, EMPTY, named } from './code.ts';
+import { array, below, type Code, call, EMPTY, joined, named } from './code.ts';
 import type { Writer } from './writer.ts';
 
 /** A table's cell: what it says, for measuring, and what is set. */
@@ -100,8 +100,12 @@ export function tableOf(node: ElementNode, writer: Writer): Code {
   const parts = node.children.filter((child) => typeof child === 'object');
   const caption = parts.find((part) => part.tag === 'caption');
   const rows = (tag: 'thead' | 'tbody') => parts.filter((part) => part.tag === tag).flatMap((part) => part.children.filter(isElement));
+  // Many short rows: what stands below each other on screen stands side by side.
+  const content = node.attributes.class?.includes('aw-eachrow')
+    ? (nodes: readonly ViewNode[]) => joined(nodes.flatMap((one, i) => [...(i === 0 ? [] : ['h(0.8em)']), writer.content([one])]))
+    : writer.content;
   const cellsOf = (row: ElementNode): Cell[] =>
-    row.children.filter(isElement).map((c) => ({ text: measured(c), code: writer.content(c.children) }));
+    row.children.filter(isElement).map((c) => ({ text: measured(c), code: content(c.children) }));
   return table(node.attributes.class?.includes('aw-register') ? 'register' : 'slim', {
     caption: caption ? writer.content(caption.children) : null,
     heads: rows('thead').slice(0, 1).flatMap(cellsOf),
