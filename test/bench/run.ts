@@ -2,6 +2,7 @@
 import { cpus } from 'node:os';
 import { batchBench } from './batch.ts';
 import { columnBench } from './columns.ts';
+import { exportBench } from './export.ts';
 import { formulaBench } from './formula.ts';
 import { reviewBench } from './review.ts';
 import type { BenchRow } from './row.ts';
@@ -15,6 +16,7 @@ const rows: BenchRow[] = [
   ...columnBench(),
   ...verifyBench(),
   ...(await batchBench()),
+  ...(await exportBench()),
 ];
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'processor'}\n`);
 console.log('| what | aim | found | |');

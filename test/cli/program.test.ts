@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { golden } from '../support/golden.ts';
+import { readPdf } from '../support/pdf-reader.ts';
 import { ampwright, type Outcome, program } from '../support/program.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -216,6 +217,23 @@ describe('the command line', function () {
       assert.match(page, /^<!doctype html>/i);
       assert.match(page, /34\.40/);
       assert.doesNotMatch(page, /<script|https?:\/\/(?!www\.w3\.org)/);
+    });
+
+    it('writes a pdf, which says in which repository its changes are', async () => {
+      const packages = { NODE_PATH: resolve(import.meta.dirname, '../../node_modules') };
+      const { code, stdout } = await run('export sizing.ampwright.md --to pdf --paper letter --out sheet.pdf', packages);
+      assert.equal(code, 0);
+      assert.equal(stdout, `exported ${folder.at('sheet.pdf')}\n`);
+      const { pages } = await readPdf(readFileSync(folder.at('sheet.pdf')));
+      assert.deepEqual(pages[0]?.size, [612, 792]);
+      assert.match(pages.map(({ text }) => text).join(' '), /The changes of this sheet are not known: its file is in no git repository\./);
+    });
+
+    it('says which package a pdf lacks, and writes nothing', async () => {
+      const { code, stderr } = await run('export sizing.ampwright.md --to pdf --out sheet.pdf');
+      assert.equal(code, 2);
+      assert.match(stderr, /not exported: the package @myriaddreamin\/typst-ts-node-compiler is missing.*npm install/);
+      assert.ok(!existsSync(folder.at('sheet.pdf')));
     });
 
     it('does not write over the sheet', async () => {
