@@ -10,8 +10,8 @@ import { makeSheet } from './sheets.ts';
 /** The largest of the samples. */
 const SAMPLE = 'samples/starter-sizing.ampwright.md';
 /** Statements that fill about 30 and 300 pages. */
-const SMALL = 400;
-const LARGE = 4000;
+const SMALL = 560;
+const LARGE = 5600;
 
 export async function exportBench(): Promise<BenchRow[]> {
   const text = readFileSync(SAMPLE, 'utf8');
@@ -24,8 +24,8 @@ export async function exportBench(): Promise<BenchRow[]> {
   const [small, large] = [await pdfTime(few, 3), await pdfTime(many, 1)];
   const growth = (large.time / small.time) * (small.pages / large.pages);
   return [
-    row('page of the largest sample, against its evaluation', page / evaluation, 3),
-    row(`PDF of the largest sample (${pdf.pages} pages), against its page`, pdf.time / page, 40),
+    row('page of the largest sample, against its evaluation', page / evaluation, 8),
+    row(`PDF of the largest sample (${pdf.pages} pages), against its page`, pdf.time / page, 15),
     row('page of a sheet of 300 printed pages, against ten times one of 30', pageGrowth / (LARGE / SMALL), 1.5),
     row(`PDF of ${large.pages} pages, a page against one of ${small.pages}`, growth, 1.5),
   ];
