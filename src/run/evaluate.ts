@@ -13,6 +13,7 @@ import { evaluateRaw } from './evaluate-item.ts';
 import { NO_FILES, type SheetFiles } from './files.ts';
 import { library } from './library.ts';
 import { type OpenSheet, openSheet, resultOfItem } from './open-sheet.ts';
+import { movement, presentSheet } from './present-sheet.ts';
 import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
 import { rowCells, tableRows } from './row-cells.ts';
 import { contributionsOf } from './shifting.ts';
@@ -39,8 +40,9 @@ export function evaluateSheet(text: string, files: SheetFiles = NO_FILES): Sheet
 
 /** The present answer of an open sheet. */
 export function evaluationOf(open: OpenSheet): SheetEvaluation {
-  const { sheet, tables, files } = open.loaded;
-  return { sheet, tables, files, result: resultOf(open), problems: locatedProblems(open), digest: digest(sheet.text, files) };
+  const { tables, files } = open.loaded;
+  const sheet = presentSheet(open);
+  return { sheet, tables, files, result: resultOf(open), problems: locatedProblems(open, sheet), digest: digest(sheet.text, files) };
 }
 
 export function resultOf(open: OpenSheet): SheetResult {
@@ -105,13 +107,14 @@ function budgetOf(item: Item | undefined): readonly BudgetLine[] {
   return lines.map((l) => ({ ...l, share: (l.contribution * l.contribution) / variance })).sort((a, b) => b.share - a.share);
 }
 
-function locatedProblems(open: OpenSheet): readonly LocatedProblem[] {
-  const { sheet, tableProblems, uses } = open.loaded;
+function locatedProblems(open: OpenSheet, sheet: Sheet): readonly LocatedProblem[] {
+  const { tableProblems, uses } = open.loaded;
+  const by = movement(open);
   const codes = calcCells(sheet).map((cell) => cell.code.start);
   const inCells = open.cells.flatMap((_, number) =>
     cellResult(open, number).problems.map((problem) => ({ problem, at: moved(problem.at, codes[number] ?? 0), path: null })),
   );
-  const inFile = problemsOfFile(open).map((problem) => ({ problem, at: problem.at, path: null }));
+  const inFile = problemsOfFile(open).map((problem) => ({ problem, at: moved(problem.at, by(problem.at.start)), path: null }));
   const inTables = tableProblems.flatMap(({ problem, path }) => (path === null ? [] : [{ problem, at: problem.at, path }]));
   const own = [...inCells, ...inFile].sort((a, b) => a.at.start - b.at.start);
   return [...own, ...inTables, ...uses.flatMap(usedErrors)];

@@ -77,13 +77,15 @@ function shown(evaluation: SheetEvaluation): readonly unknown[] {
   }));
 }
 
-/** What else there is to say of a sheet. Places in the file and its digest are of the text that was opened. */
-function others({ result, problems }: SheetEvaluation): unknown {
+/** What else there is to say of a sheet, with places in its file as it stands now. */
+function others({ result, problems, sheet, digest }: SheetEvaluation): unknown {
   const usedBy = [...result.entries.keys()].map((name) => [name, result.usedBy(name)]);
   return {
     usedBy,
     functions: [...result.functions.keys()],
-    problems: problems.map(({ problem, path }) => JSON.stringify([problem.code, problem.at, path])).sort(),
+    problems: problems.map(({ problem, at, path }) => JSON.stringify([problem.code, at, path])).sort(),
+    text: sheet.text,
+    digest,
   };
 }
 
