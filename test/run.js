@@ -16,6 +16,7 @@ const stages = [
   { name: 'editor, Node host', command: [node, '--import', 'tsx', 'test/editor/run.ts', 'node'], counts: true },
   { name: 'editor, browser host', command: [node, '--import', 'tsx', 'test/editor/run.ts', 'browser'], counts: true },
   { name: 'editor, restricted mode', command: [node, '--import', 'tsx', 'test/editor/run.ts', 'restricted'], counts: true },
+  { name: 'packages', command: [tool('mocha'), '--forbid-only', 'test/packages/packages.ts'], counts: true },
 ];
 
 /** Runs a stage, showing its output as it comes, and returns its counts. */

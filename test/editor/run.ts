@@ -1,4 +1,4 @@
-// Runs the extension's tests in a real editor: `run.ts HOST… [--grep TITLE] [--desktop]`, hosts: node, browser, restricted.
+// Runs the extension's tests in a real editor: `run.ts HOST… [--grep TITLE] [--desktop] [--extension FOLDER]`, hosts: node, browser, restricted.
 // `--desktop` takes a downloaded desktop editor, which no one sits at.
 import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -27,7 +27,14 @@ const settingsFor: Record<Host, object> = {
   restricted: { 'security.workspace.trust.enabled': true },
 };
 
-async function runIn(host: Host, { desktop, grep }: { readonly desktop: boolean; readonly grep: string }): Promise<void> {
+interface Options {
+  readonly desktop: boolean;
+  readonly grep: string;
+  /** Where the extension lies; the repository, or an installed package. */
+  readonly extension: string;
+}
+
+async function runIn(host: Host, { desktop, grep, extension }: Options): Promise<void> {
   const extensionTestsPath = await bundleTests(host, grep);
   const folder = await mkdtemp(path.join(tmpdir(), 'ampwright-editor-'));
   const workspace = path.join(folder, 'mill');
@@ -41,7 +48,7 @@ async function runIn(host: Host, { desktop, grep }: { readonly desktop: boolean;
   try {
     await runTests({
       ...(desktop ? { version: '1.100.3' } : { vscodeExecutablePath: path.join(repository, 'test/editor/host/vscode') }),
-      extensionDevelopmentPath: repository,
+      extensionDevelopmentPath: extension,
       extensionTestsPath,
       launchArgs: desktop ? launchArgs : [...launchArgs, `--artifacts=${artifacts}`],
     });
@@ -52,7 +59,11 @@ async function runIn(host: Host, { desktop, grep }: { readonly desktop: boolean;
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { desktop: { type: 'boolean', default: false }, grep: { type: 'string', default: '' } },
+  options: {
+    desktop: { type: 'boolean', default: false },
+    grep: { type: 'string', default: '' },
+    extension: { type: 'string', default: repository },
+  },
 });
 for (const host of positionals as Host[]) {
   const began = Date.now();
