@@ -68,11 +68,14 @@ function single(figure: Figure): number | null {
   return typeof figure === 'number' ? figure : null;
 }
 
-/** One field. A text that begins like a formula gets an apostrophe before it; a number never does. */
+/**
+ * One field. A text that begins like a formula gets an apostrophe before it, and so does one that begins with apostrophes and goes on like a
+ * formula: leaving one out gives every text back. A number never gets one.
+ */
 export function field(value: Field): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(value);
-  return quoted(/^[=+\-@\t\r\n]/.test(value) ? `'${value}` : value);
+  return quoted(/^'*[=+\-@\t\r\n]/.test(value) ? `'${value}` : value);
 }
 
 /** A text as one field, in quotes where it needs them. */

@@ -4,7 +4,7 @@ import { shortened } from './shortened.ts';
 /** In UTF-16 code units: no sentence is longer, only what a broken line quotes. */
 const LONGEST = 1000;
 
-const CONTROLS = /[\u0000-\u001f\u007f-\u009f\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]/g;
+const CONTROLS = /[\u0000-\u001f\u007f-\u009f\u061c\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]/g;
 
 /**
  * A text on one line: tabs and line ends are blanks, other control characters (escape sequences, changes of writing direction) are

@@ -116,10 +116,7 @@ describe('the sheet as PDF', function () {
 
   it('says of a signature whether it still covers the sheet', async () => {
     const signatures = `title: Trial\nsignatures:\n  - role: prepared\n    name: R. Osei\n    date: 2026-11-20\n    covers: sha256:${'0'.repeat(64)}\n`;
-    assert.match(
-      wordsOf(await made(sheet('x = 1', { front: signatures }))),
-      /prepared R\. Osei 2026-11-20 out of date: /,
-    );
+    assert.match(wordsOf(await made(sheet('x = 1', { front: signatures }))), /prepared R\. Osei 2026-11-20 out of date: /);
   });
 
   describe('is read by Debian’s reader as well, where it is installed (package poppler-utils)', () => {

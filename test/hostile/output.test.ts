@@ -1,0 +1,117 @@
+// Texts that would do something where they are shown: in a spreadsheet, in a terminal, on a page, in a comment.
+import assert from 'node:assert/strict';
+import { comparisonsMarkdown } from '../../src/report/comparison/markdown.ts';
+import { field } from '../../src/report/csv.ts';
+import { auditPage } from '../../src/report/page.ts';
+import { comparedSheet } from '../../src/review/comparisons.ts';
+import { evaluateSheet } from '../../src/run/evaluate.ts';
+import { visible } from '../../src/text/visible.ts';
+import { checkMarkdown, checkPage } from '../support/safe-output.ts';
+
+describe('a field of an exported CSV', () => {
+  const check = (value: string | number, expected: string) => it(JSON.stringify(value), () => assert.equal(field(value), expected));
+  check('=1+1', "'=1+1");
+  check('+1', "'+1");
+  check('-1', "'-1");
+  check('@SUM(A1)', "'@SUM(A1)");
+  check('\t=1', "'\t=1");
+  check('\r=1', '"\'\r=1"');
+  check(-1.5, '-1.5');
+  check('M-12', 'M-12');
+  check("it's", "it's");
+  check("'=1", "''=1");
+
+  it('gives every text back where one apostrophe is left out, and no two texts are one', () => {
+    const texts = ['=', "'=", "''=", "'", 'a', "'a", '+', '-1', "'-1", '@x'];
+    const back = texts.map((text) => field(text).replace(/^'(?='*[=+\-@\t\r\n])/, ''));
+    assert.deepEqual(back, texts);
+  });
+});
+
+describe('a text in a terminal', () => {
+  for (const hidden of ['\u001b]0;title\u0007', '\u001b[2J', '\u009b31m', '\u202e', '\u2066', '\u061c', '\u200b', '\b', '\u2028', '\ufeff'])
+    it(`shows ${JSON.stringify(hidden)} instead of obeying it`, () => {
+      const shown = visible(`a${hidden}b`);
+      assert.doesNotMatch(shown, /[\u0000-\u001f\u007f-\u009f\u061c\u200b\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/);
+      assert.match(shown, /\\u\{/);
+    });
+});
+
+describe('markup in a sheet', () => {
+  const attacks = [
+    '<script>alert(1)</script>', '<img src=x onerror=alert(1)>', '[x](javascript:alert(1))', '[x](command:workbench.action.quit)',
+    '[x](data:text/html,<script>1</script>)', '![x](https://evil.invalid/a.png)', '<a href="javascript:x">y</a>', '</style><script>x</script>', '--> <b>',
+    '<svg><script>1</script></svg>', '"><iframe>', '[x](vbscript:x)', '<javascript:alert(1)>', '&lt;script&gt;', '[x]: javascript:alert(1)',
+  ]; // biome-ignore format: a list of attacks
+  for (const attack of attacks) {
+    const quoted = attack.replaceAll('"', '\\"');
+    const sheet = (value: string) => `---
+title: '${attack.replaceAll("'", "''")}'
+owner: '${attack.replaceAll("'", "''")}'
+---
+
+# ${attack}
+
+${attack}
+
+Table t — ${attack}
+
+| name | x / V |
+| --- | --- |
+| ${attack.replaceAll('|', '\\|')} | ${attack} |
+
+\`\`\`ampwright
+a = ${value}   from plate "${quoted}"   "${quoted}"
+b = "${quoted}"
+shall a <= 2 V   because "${quoted}"
+curve x * 1 V "${quoted}" over x from 0 to 1
+action "${quoted}" by "${quoted}" due 2026-12-15
+# ${attack}
+\`\`\`
+`;
+    const [old, now] = [evaluateSheet(sheet('1 V')), evaluateSheet(sheet('3 V'))];
+    it(`${attack} stays a text on the page`, () => checkPage(auditPage({ ...now, version: '1.0.0' })));
+    it(`${attack} stays a text in a comment`, () => {
+      const markdown = comparisonsMarkdown({
+        old: attack,
+        new: 'now',
+        sheets: [comparedSheet(`${attack}.ampwright.md`, attack, old, now)],
+      });
+      checkMarkdown(markdown);
+    });
+  }
+});
+
+describe('names like those of objects', () => {
+  it('are entries, columns and keys like any other', () => {
+    const { result, problems, sheet } = evaluateSheet(
+      '---\n__proto__: x\nconstructor: y\n---\n\nTable t — T from plate "x"\n\n| __proto__ / V | constructor / A | toString |\n| --- | --- | --- |\n| 1 | 2 | x |\n\n```ampwright\n__proto__ = 3   from plate "x"\nconstructor = t.__proto__\nx = __proto__ + sum(t.constructor) / 1 A\n```\n',
+    );
+    assert.equal(result.entries.get('__proto__')?.value?.text, '3');
+    assert.equal(result.entries.get('x')?.value?.text, '5.000');
+    assert.equal(sheet.tables[0]?.columns.length, 3);
+    assert.deepEqual(
+      problems.map(({ problem }) => problem.code),
+      ['front-matter-key-unknown', 'front-matter-key-unknown'],
+    );
+    assert.equal(({} as Record<string, unknown>)['x'], undefined);
+  });
+});
+
+describe('aliases in front matter', () => {
+  it('are not followed, however many of them would grow out of each other', () => {
+    const lines = Array.from(
+      { length: 30 },
+      (_, i) =>
+        `k${i}: &a${i} [${
+          i === 0
+            ? 'x'
+            : Array(9)
+                .fill(`*a${i - 1}`)
+                .join(', ')
+        }]`,
+    );
+    const { problems } = evaluateSheet(`---\n${lines.join('\n')}\ntitle: *a29\n---\n`);
+    assert.ok(problems.length > 0 && problems.length < 400);
+  });
+});
