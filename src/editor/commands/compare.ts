@@ -1,7 +1,7 @@
 // Compares the sheet in front with a revision: what changed in meaning, as a page whose line numbers lead to the lines.
 import * as vscode from 'vscode';
 import { comparisonsMarkdown } from '../../report/comparison/markdown.ts';
-import { comparisonsPage } from '../../report/comparison/page.ts';
+import { comparisonsPage, type Links } from '../../report/comparison/page.ts';
 import type { Comparisons } from '../../review/comparisons.ts';
 import { currentText } from '../notebook-document.ts';
 import { commandLink, showPage } from '../page-panel.ts';
@@ -28,10 +28,7 @@ export const compareWithRevision: Register = (context) => {
       showPage({
         kind: 'comparison',
         title: `Changes since ${since.label}`,
-        html: comparisonsPage(latest, {
-          line: (_, line) => commandLink(LINE, session.notebook.uri.toString(), line),
-          actions: [{ title: 'Copy as Markdown', href: commandLink(COPY) }],
-        }),
+        html: withCommands(comparisonsPage(latest, LINKS), session.notebook.uri),
         commands: [COPY, LINE],
       });
     } catch (error) {
@@ -50,5 +47,14 @@ export const compareWithRevision: Register = (context) => {
     vscode.commands.registerCommand(LINE, line),
   );
 };
+
+const LINKS: Links = { line: (_, line) => `#line-${line}`, actions: [{ title: 'Copy as Markdown', href: '#copy' }] };
+
+/** The page's links as calls of the commands. No text of a sheet becomes a link there, so that these are all. */
+function withCommands(html: string, sheet: vscode.Uri): string {
+  return html.replace(/ href="#(?:line-(\d+)|copy)"/g, (_, line?: string) => {
+    return ` href="${line === undefined ? commandLink(COPY) : commandLink(LINE, sheet.toString(), Number(line))}"`;
+  });
+}
 
 const FAILED = 'The sheet was not compared';

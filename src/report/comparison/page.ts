@@ -26,12 +26,12 @@ const COMPARISON_STYLE = `
 @media print { .aw-compared details > *:not(summary) { display: block; } }
 `;
 
-/** Where an editor that shows the page leads to; a page by itself has no such links. */
+/** What an editor that shows the page turns into links of its own: places of the page, since a view leads nowhere else. */
 export interface Links {
   /** To a line (from 1) of the new sheet at a path. */
-  line(path: string, line: number): string;
+  line(path: string, line: number): `#${string}`;
   /** What else can be done with the comparison. */
-  readonly actions: readonly { readonly title: string; readonly href: string }[];
+  readonly actions: readonly { readonly title: string; readonly href: `#${string}` }[];
 }
 
 /** The page; the same comparisons give the same bytes. */
