@@ -85,6 +85,7 @@ describe('a sheet that is open as text', () => {
     const document = await vscode.workspace.openTextDocument(uri);
     const edit = await ask<vscode.WorkspaceEdit>('DocumentRenameProvider', uri, at(document, 'I_AC3 / A'), 'I_rated');
     assert.ok(await vscode.workspace.applyEdit(edit));
+    await document.save();
     assert.match(document.getText(), /\| type \| I_rated \/ A \|[\s\S]*least I_rated of contactors where I_rated >= I_n/);
   });
 
