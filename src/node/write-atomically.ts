@@ -1,7 +1,7 @@
 // Writes a file whole or not at all: a temporary file in the same folder, flushed to disk, takes the old one's place.
 import { randomBytes } from 'node:crypto';
 import { constants, type Stats } from 'node:fs';
-import { access, type FileHandle, lstat, open, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { access, type FileHandle, lstat, open, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 
 export type WriteOutcome =
@@ -44,6 +44,7 @@ export async function writeAtomically(
     if (!inPlace) await rm(temporary, { force: true });
   }
   await flushFolder(dirname(target));
+  await sweep(target);
   return { kind: 'written', path };
 }
 
@@ -79,6 +80,20 @@ async function keepOwnerAndMode(file: FileHandle, like: Stats): Promise<void> {
   const mine = await file.stat();
   if (mine.uid !== like.uid || mine.gid !== like.gid) await file.chown(like.uid, like.gid).catch(() => undefined); // only root may give a file away
   await file.chmod(like.mode & 0o7777);
+}
+
+/** No write takes so long: a temporary file of this age belongs to a process that was killed. */
+const LEFT_BEHIND_AFTER_MS = 10 * 60_000;
+
+/** Removes what earlier writes of the same file left behind when they were killed. */
+async function sweep(target: string): Promise<void> {
+  const [folder, start] = [dirname(target), `.${basename(target).slice(0, 200)}.`];
+  for (const name of await readdir(folder).catch(() => [])) {
+    if (!name.startsWith(start) || !/^[0-9a-f]{12}\.tmp$/.test(name.slice(start.length))) continue;
+    const path = join(folder, name);
+    const its = await stat(path).catch(() => null);
+    if (its && Date.now() - its.mtimeMs > LEFT_BEHIND_AFTER_MS) await rm(path, { force: true }).catch(() => undefined);
+  }
 }
 
 /** Makes the rename itself last through a power failure, where the system can do that for a folder. */

@@ -1,6 +1,6 @@
 // Writing a file whole or not at all.
 import assert from 'node:assert/strict';
-import { chmodSync, lstatSync, mkdirSync, readdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import { chmodSync, lstatSync, mkdirSync, readdirSync, readFileSync, statSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
 import { writeAtomically } from '../../src/node/write-atomically.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -82,6 +82,16 @@ describe('writing a file whole or not at all', () => {
   it('throws where the folder is not there, and makes none', async () => {
     await assert.rejects(writeAtomically(folder.at('no/a.txt'), 'new'), { code: 'ENOENT' });
     assert.deepEqual(readdirSync(folder.path), []);
+  });
+
+  it('removes what a killed write of the same file left behind, and nothing that may still be written', async () => {
+    const path = folder.write('a.txt', 'old');
+    const old = new Date(Date.now() - 3_600_000);
+    for (const name of ['.a.txt.0123456789ab.tmp', '.b.txt.0123456789ab.tmp', '.a.txt.notes.tmp'])
+      utimesSync(folder.write(name, 'x'), old, old);
+    folder.write('.a.txt.ba9876543210.tmp', 'in work');
+    await writeAtomically(path, 'new');
+    assert.deepEqual(readdirSync(folder.path).sort(), ['.a.txt.ba9876543210.tmp', '.a.txt.notes.tmp', '.b.txt.0123456789ab.tmp', 'a.txt']);
   });
 
   it('keeps every byte of what it is given', async () => {
