@@ -1,5 +1,5 @@
 // The answer of a sheet as JSON, for other programs: every entry, requirement and diagnostic.
-import { z } from 'zod';
+import * as z from 'zod';
 import type { LocatedProblem } from '../run/evaluate.ts';
 import type { EntryResult, RequirementResult } from '../run/result.ts';
 import { dateText } from '../text/date.ts';
