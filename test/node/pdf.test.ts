@@ -88,6 +88,13 @@ describe('the sheet as PDF', function () {
       assert.ok(whole.pdf.outline.includes(title), title);
   });
 
+  it('has what unfolds on screen where it decides, and no head of what stays folded', async () => {
+    const table = 'Table t — Two from datasheet "p"\n\n| type | I / A |\n| --- | --: |\n| K1 | 1 |\n| K2 | 9 |';
+    const one = await made(sheet('t.J: A = 2 * I\nshall J <= 10 A for each t', { prose: table }));
+    assert.match(wordsOf(one), /Row by row, worst first .*K2 fails 18\.?0* A ≤ 10 A .*K1 holds/);
+    assert.doesNotMatch(wordsOf(one), /Depends on|Used by|Data of the curve/);
+  });
+
   it('has the registers of the page, the decision rule, the cautions and what a signature is worth', () => {
     for (const words of [
       /Requirements Requirement Status Sides and margin/,

@@ -48,8 +48,8 @@ function hasClass(node: ElementNode, name: string): boolean {
   return (node.attributes.class ?? '').split(' ').includes(name);
 }
 
-// What only a screen has: labels of cells in one column, the second size of a drawing and its data, a name for readers of a table.
-const SCREEN_ONLY = ['aw-unseen', 'aw-celllabel', 'aw-plot-narrow', 'aw-curvedata'];
+// What only a screen has: labels of cells in one column, the second size of a drawing and its data, names for readers and keys to looks.
+const SCREEN_ONLY = ['aw-unseen', 'aw-celllabel', 'aw-plot-narrow', 'aw-curvedata', 'aw-key'];
 
 /** Looks of text by class; the functions are the preamble's. */
 const LOOKS: Readonly<Record<string, string>> = {
@@ -136,7 +136,14 @@ function items(node: ElementNode, writer: Writer): readonly Code[] {
 /** What unfolds shows its first line on paper; the rest is in the registers, and the decision on each row in the ledger's wide column. */
 function onPaper({ children }: ElementNode, writer: Writer): Code {
   const summary = children.filter((child) => typeof child === 'object' && child.tag === 'summary');
-  return writer.content(summary.flatMap((child) => (typeof child === 'object' ? child.children : [])));
+  const lines = summary.flatMap((child) => (typeof child === 'object' ? child.children : []));
+  return lines.every(namesOnly) ? EMPTY : writer.content(lines);
+}
+
+/** Whether a line does no more than name what unfolds below it. */
+function namesOnly(node: ViewNode): boolean {
+  if (typeof node === 'string') return node.trim() === '';
+  return hasClass(node, 'aw-label') || (hasClass(node, 'aw-line') && node.children.every(namesOnly));
 }
 
 /** Mark and words of a problem or notice, side by side. */
