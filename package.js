@@ -11,7 +11,7 @@ const { name, version } = manifest;
 
 /** What the editor shows and the extension reads. */
 const EXTENSION = ['dist/extension.cjs', 'dist/browser', 'dist/renderer.js', 'dist/reference', 'media', 'samples', 'syntax', 'templates'];
-const COMMAND_LINE = ['dist/cli.js', 'samples', 'syntax/reference.md'];
+const COMMAND_LINE = ['dist/cli.js', 'media/sheet.png', 'samples', 'syntax/reference.md'];
 const BOTH = ['README.md', 'CHANGELOG.md', 'LICENSE'];
 
 /** Packages with files or native parts of their own: not in the bundles, beside them in the package of a platform. */
