@@ -1,5 +1,5 @@
 // The answer of a sheet as JSON, for other programs: every entry, requirement and diagnostic.
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { LocatedProblem } from '../run/evaluate.ts';
 import type { EntryResult, RequirementResult } from '../run/result.ts';
 import { dateText } from '../text/date.ts';
@@ -7,8 +7,8 @@ import { type LineMap, positionAt } from '../text/lines.ts';
 import { type Figure, jsonValue, marginOf, sourceText, uncertaintyOf, unitOf } from './figures.ts';
 import type { ReportInput } from './input.ts';
 
-const figure: z.ZodType<Figure> = z.lazy(() => z.union([z.number(), z.string(), z.boolean(), z.null(), z.array(figure)]));
-const text = z.string().nullable();
+const figure: z.ZodMiniType<Figure> = z.lazy(() => z.union([z.number(), z.string(), z.boolean(), z.null(), z.array(figure)]));
+const text = z.nullable(z.string());
 
 /** The shape of `evaluate --json`. Fields are only ever added. */
 export const evaluationSchema = z.object({
@@ -39,13 +39,13 @@ export const evaluationSchema = z.object({
       text: z.string(),
       kind: z.enum(['shall', 'should']),
       status: z.enum(['holds', 'fails', 'undecided', 'not calculated']),
-      accepted: z.object({ by: z.string(), until: z.string(), because: z.string() }).nullable(),
+      accepted: z.nullable(z.object({ by: z.string(), until: z.string(), because: z.string() })),
       /** Both sides of the comparison that decides, in `unit`. */
       left: figure,
       right: figure,
       unit: text,
       /** Slack in `unit` (for temperature points: of the difference), negative where it fails; null where there is none. */
-      margin: z.number().nullable(),
+      margin: z.nullable(z.number()),
       because: text,
     }),
   ),

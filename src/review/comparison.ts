@@ -1,28 +1,28 @@
 // What changed in meaning between two sheets, as plain data: the schema of the JSON output and, from it, the types.
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 // Nothing in the core makes code from text, zod's fast path included.
 z.config({ jitless: true });
 
 /** A text on both sides; null where a side has none. The two differ. */
-const texts = z.strictObject({ old: z.string().nullable(), new: z.string().nullable() });
+const texts = z.strictObject({ old: z.nullable(z.string()), new: z.nullable(z.string()) });
 
 /** Lines in the files, from 1; null where a side has none. */
-const lines = z.strictObject({ old: z.int().nullable(), new: z.int().nullable() });
+const lines = z.strictObject({ old: z.nullable(z.int()), new: z.nullable(z.int()) });
 
 const base = { change: z.enum(['added', 'removed', 'changed']), line: lines };
 
 /** A name that the old sheet had otherwise; null: it is the same. */
-const oldName = z.string().nullable();
+const oldName = z.nullable(z.string());
 
 const value = z.strictObject({
   /** As shown, with uncertainty; null where there is none. */
-  old: z.string().nullable(),
-  new: z.string().nullable(),
+  old: z.nullable(z.string()),
+  new: z.nullable(z.string()),
   /** New less old with its sign, in the new value's unit: `+1.20 A`; null where there is no difference to speak of. */
-  absolute: z.string().nullable(),
+  absolute: z.nullable(z.string()),
   /** The same as a fraction of the old value's size; null for dates, texts, points on a scale, percentages, and where the old value is 0. */
-  relative: z.number().nullable(),
+  relative: z.nullable(z.number()),
 });
 
 const entry = z.strictObject({
@@ -31,14 +31,14 @@ const entry = z.strictObject({
   oldName,
   role: z.enum(['input', 'computed', 'choice', 'root', 'column']),
   /** The definition in one line of notation, where it means something else. */
-  written: texts.nullable(),
-  value: value.nullable(),
+  written: z.nullable(texts),
+  value: z.nullable(value),
   /** Of a computed column: the rows whose value changed. */
-  cells: z.array(z.strictObject({ row: z.string(), value })).readonly(),
+  cells: z.readonly(z.array(z.strictObject({ row: z.string(), value }))),
   /** `plate "M-12"`. */
-  source: texts.nullable(),
-  because: texts.nullable(),
-  description: texts.nullable(),
+  source: z.nullable(texts),
+  because: z.nullable(texts),
+  description: z.nullable(texts),
   /** Whether the value changed although the entry's own line did not. */
   knockOn: z.boolean(),
 });
@@ -51,18 +51,20 @@ const requirement = z.strictObject({
   criterion: z.string(),
   force: z.enum(['shall', 'should']),
   /** The whole criterion, where it means something else. */
-  written: texts.nullable(),
-  status: z.strictObject({ old: status.nullable(), new: status.nullable() }),
+  written: z.nullable(texts),
+  status: z.strictObject({ old: z.nullable(status), new: z.nullable(status) }),
   /** Whether it stands better or worse than before; null: neither, or only on one side. */
-  turned: z.enum(['worse', 'better']).nullable(),
+  turned: z.nullable(z.enum(['worse', 'better'])),
   /** Both sides and the margin, `34.40 A ≤ 40 A, 14 % in hand`, where they changed. */
-  sides: texts.nullable(),
+  sides: z.nullable(texts),
   /** Rows of `for each` whose decision turned. */
-  rows: z.array(z.strictObject({ row: z.string(), status: z.strictObject({ old: status.nullable(), new: status.nullable() }) })).readonly(),
-  source: texts.nullable(),
-  because: texts.nullable(),
-  description: texts.nullable(),
-  concession: texts.nullable(),
+  rows: z.readonly(
+    z.array(z.strictObject({ row: z.string(), status: z.strictObject({ old: z.nullable(status), new: z.nullable(status) }) })),
+  ),
+  source: z.nullable(texts),
+  because: z.nullable(texts),
+  description: z.nullable(texts),
+  concession: z.nullable(texts),
   /** Whether the decision changed although the requirement's own line did not. */
   knockOn: z.boolean(),
 });
@@ -71,24 +73,24 @@ const definition = z.strictObject({
   ...base,
   name: z.string(),
   oldName,
-  written: texts.nullable(),
-  source: texts.nullable(),
-  description: texts.nullable(),
+  written: z.nullable(texts),
+  source: z.nullable(texts),
+  description: z.nullable(texts),
 });
 
 const table = z.strictObject({
   ...base,
   name: z.string(),
   oldName,
-  caption: texts.nullable(),
-  source: texts.nullable(),
-  path: texts.nullable(),
+  caption: z.nullable(texts),
+  source: z.nullable(texts),
+  path: z.nullable(texts),
   /** Columns that came, went, or have another name, unit or type. */
-  columns: z.array(z.strictObject({ name: z.string(), oldName, head: texts })).readonly(),
+  columns: z.readonly(z.array(z.strictObject({ name: z.string(), oldName, head: texts }))),
   /** Rows that came or went. */
-  rows: z.array(z.strictObject({ change: z.enum(['added', 'removed']), row: z.string(), text: z.string() })).readonly(),
+  rows: z.readonly(z.array(z.strictObject({ change: z.enum(['added', 'removed']), row: z.string(), text: z.string() }))),
   /** Cells of rows that are on both sides, at most 5,000. */
-  cells: z.array(z.strictObject({ row: z.string(), column: z.string(), value })).readonly(),
+  cells: z.readonly(z.array(z.strictObject({ row: z.string(), column: z.string(), value }))),
   /** How many cells changed in all. */
   cellCount: z.int(),
   /** Whether rows that are on both sides stand in another order. */
@@ -101,9 +103,9 @@ const statement = z.strictObject({
   kind: z.enum(['curve', 'tabulation', 'instrument', 'action', 'use', 'unreadable']),
   /** The line itself, in its new form if there is one. */
   label: z.string(),
-  written: texts.nullable(),
+  written: z.nullable(texts),
   /** What came out otherwise although the line did not change: `4 of 11 values changed, at most +3.4 %`. */
-  results: z.string().nullable(),
+  results: z.nullable(z.string()),
 });
 
 const signature = z.strictObject({
@@ -111,7 +113,7 @@ const signature = z.strictObject({
   role: z.string(),
   name: z.string(),
   date: z.string(),
-  state: z.strictObject({ old: z.enum(['current', 'out of date']).nullable(), new: z.enum(['current', 'out of date']).nullable() }),
+  state: z.strictObject({ old: z.nullable(z.enum(['current', 'out of date'])), new: z.nullable(z.enum(['current', 'out of date'])) }),
   /** Whether it covered the old sheet and does not cover the new one. */
   lapsed: z.boolean(),
 });
@@ -121,8 +123,8 @@ const field = z.strictObject({ ...base, field: z.string(), value: texts });
 const prose = z.strictObject({
   ...base,
   /** The heading that it stands under. */
-  heading: z.string().nullable(),
-  words: z.array(z.strictObject({ kind: z.enum(['same', 'removed', 'added']), text: z.string() })).readonly(),
+  heading: z.nullable(z.string()),
+  words: z.readonly(z.array(z.strictObject({ kind: z.enum(['same', 'removed', 'added']), text: z.string() }))),
 });
 
 const problem = z.strictObject({
@@ -131,14 +133,14 @@ const problem = z.strictObject({
   code: z.string(),
   message: z.string(),
   /** A file that the sheet uses; null: the sheet itself. */
-  path: z.string().nullable(),
+  path: z.nullable(z.string()),
 });
 
 /** A sheet in a few words. */
 export const SHEET_IN_SHORT = z.strictObject({
-  title: z.string().nullable(),
-  number: z.string().nullable(),
-  revision: z.string().nullable(),
+  title: z.nullable(z.string()),
+  number: z.nullable(z.string()),
+  revision: z.nullable(z.string()),
   digest: z.string(),
   requirements: z.record(status, z.int()),
 });
@@ -147,15 +149,15 @@ export const SHEET_IN_SHORT = z.strictObject({
 export const COMPARISON = z.strictObject({
   old: SHEET_IN_SHORT,
   new: SHEET_IN_SHORT,
-  problems: z.array(problem).readonly(),
-  requirements: z.array(requirement).readonly(),
-  signatures: z.array(signature).readonly(),
-  entries: z.array(entry).readonly(),
-  functions: z.array(definition).readonly(),
-  tables: z.array(table).readonly(),
-  statements: z.array(statement).readonly(),
-  frontMatter: z.array(field).readonly(),
-  prose: z.array(prose).readonly(),
+  problems: z.readonly(z.array(problem)),
+  requirements: z.readonly(z.array(requirement)),
+  signatures: z.readonly(z.array(signature)),
+  entries: z.readonly(z.array(entry)),
+  functions: z.readonly(z.array(definition)),
+  tables: z.readonly(z.array(table)),
+  statements: z.readonly(z.array(statement)),
+  frontMatter: z.readonly(z.array(field)),
+  prose: z.readonly(z.array(prose)),
 });
 
 export type Comparison = Readonly<z.infer<typeof COMPARISON>>;

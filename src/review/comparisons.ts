@@ -1,5 +1,5 @@
 // Comparisons of several sheets: two folders, or what a branch changed. The schema of `compare --format json`.
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { SheetEvaluation } from '../run/evaluate.ts';
 import { compareSheets, sheetInShort } from './compare.ts';
 import { COMPARISON, isSame, SHEET_IN_SHORT } from './comparison.ts';
@@ -8,14 +8,14 @@ const compared = z.strictObject({
   /** Of the new sheet, or of the old one where it is gone. */
   path: z.string(),
   /** The old sheet's path where it is another. */
-  oldPath: z.string().nullable(),
+  oldPath: z.nullable(z.string()),
   change: z.enum(['added', 'removed', 'changed', 'same', 'not compared']),
   /** Null where there are not two sheets to compare, or where they mean the same. */
-  comparison: COMPARISON.nullable(),
+  comparison: z.nullable(COMPARISON),
   /** A sheet that is on one side alone. */
-  sheet: SHEET_IN_SHORT.nullable(),
+  sheet: z.nullable(SHEET_IN_SHORT),
   /** Why it could not be compared. */
-  because: z.string().nullable(),
+  because: z.nullable(z.string()),
 });
 
 export const COMPARISONS = z.strictObject({
@@ -23,7 +23,7 @@ export const COMPARISONS = z.strictObject({
   old: z.string(),
   new: z.string(),
   /** In the order of the paths. */
-  sheets: z.array(compared).readonly(),
+  sheets: z.readonly(z.array(compared)),
 });
 
 export type ComparedSheet = Readonly<z.infer<typeof compared>>;

@@ -3,7 +3,7 @@ import { isMap, isSeq, type Node } from 'yaml';
 import { nearSpellings } from '../text/near.ts';
 import type { Problem } from '../text/problem.ts';
 import type { Span } from '../text/span.ts';
-import { FIELD_NAMES, FIELDS, type Field, SIGNATURE_KEYS } from './front-matter-schema.ts';
+import { FIELD_NAMES, FIELDS, type Field, SIGNATURE, SIGNATURE_KEYS } from './front-matter-schema.ts';
 import { frontMatterProblem } from './problems.ts';
 import { asNode, keyText, type Pair, type Plain, plainValue, readPair, readSections } from './yaml-sections.ts';
 
@@ -126,7 +126,7 @@ function readSignatures(pair: Pair, items: readonly unknown[], plain: readonly P
       if ((SIGNATURE_KEYS as readonly string[]).includes(name)) continue;
       problems.push(frontMatterProblem('front-matter-key-unknown', keyAt, { key: name, near: nearSpellings(name, SIGNATURE_KEYS) }));
     }
-    const read = FIELDS.signatures.element.safeParse(plain[i]);
+    const read = SIGNATURE.safeParse(plain[i]);
     if (read.success) signatures.push({ ...read.data, version: read.data.version || null, at });
     else for (const issue of read.error.issues) reportValue('signatures', issue, entry, pair, problems);
   }

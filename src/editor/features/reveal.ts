@@ -1,6 +1,6 @@
 // A click on a symbol in the results goes to where its name is defined.
 import * as vscode from 'vscode';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { definitionByName } from '../../assist/definition.ts';
 import { notebookSheet } from '../page.ts';
 import type { Sessions } from '../sessions.ts';
@@ -8,7 +8,7 @@ import type { Sessions } from '../sessions.ts';
 const renderer = 'ampwright.ledger';
 
 /** What the renderer may send; anything else is dropped. */
-const message = z.strictObject({ type: z.literal('reveal'), name: z.string().min(1).max(400) });
+const message = z.strictObject({ type: z.literal('reveal'), name: z.string().check(z.minLength(1), z.maxLength(400)) });
 
 export function reveals(sessions: Sessions): vscode.Disposable {
   return vscode.notebooks.createRendererMessaging(renderer).onDidReceiveMessage(async ({ editor, message: received }) => {
