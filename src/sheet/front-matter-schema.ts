@@ -33,13 +33,11 @@ export const SIGNATURE = z.object(
     role: filled('wants the role, such as prepared, checked or approved'),
     name: filled('wants the name of who signs'),
     date: day,
-    covers: z
-      .string({ error: 'wants the digest that the signature covers' })
-      .check(
-        z.regex(/^sha256:(?:[0-9a-f]{64}|…|\.\.\.)$/, {
-          error: 'wants `sha256:` and 64 hexadecimal digits, as `ampwright sign` writes them',
-        }),
-      ),
+    covers: z.string({ error: 'wants the digest that the signature covers' }).check(
+      z.regex(/^sha256:(?:[0-9a-f]{64}|…|\.\.\.)$/, {
+        error: 'wants `sha256:` and 64 hexadecimal digits, as `ampwright sign` writes them',
+      }),
+    ),
     version: z.optional(text),
   },
   { error: 'wants entries with role, name, date and covers' },
