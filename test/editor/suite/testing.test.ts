@@ -9,8 +9,12 @@ const failed = (text: string) => target.workbench(`.test-explorer .monaco-list-r
 const passed = (text: string) => target.workbench(`.test-explorer .monaco-list-row:has-text("${text}"):has(.codicon-testing-passed-icon)`);
 
 atTheScreen().describe('the Testing view', () => {
-  // The workspace of the tests has no sheet when the editor starts; one that has starts the extension by that.
-  before(async () => vscode.extensions.getExtension('ampwright.ampwright')!.activate());
+  before(async () => {
+    // What other tests left would push the rows looked for out of sight.
+    for (const uri of await vscode.workspace.findFiles('**/*.ampwright.md')) await vscode.workspace.fs.delete(uri);
+    // The workspace of the tests has no sheet when the editor starts; one that has starts the extension by that.
+    await vscode.extensions.getExtension('ampwright.ampwright')!.activate();
+  });
   afterEach(async function () {
     await vscode.commands.executeCommand('workbench.view.explorer');
     await closeAll.call(this);
@@ -33,10 +37,11 @@ atTheScreen().describe('the Testing view', () => {
     await press('Enter');
     await waitFor('the sheet opens', () => vscode.window.activeNotebookEditor?.notebook.uri.path.endsWith('/poles.ampwright.md'));
     await screenshot('testing jumped');
-    await waitFor('the cursor is at the requirement', () => {
-      const editor = vscode.window.activeTextEditor;
-      return editor?.document.languageId === 'ampwright' && editor.document.lineAt(editor.selection.active).text === 'shall I_n <= 34 A';
-    });
+    await waitFor('the cursor is at the requirement', () =>
+      vscode.window.visibleTextEditors.some(
+        ({ document, selection }) => document.languageId === 'ampwright' && document.lineAt(selection.active).text === 'shall I_n <= 34 A',
+      ),
+    );
     await theme('dark');
     await screenshot('testing dark');
     await theme('light');
