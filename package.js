@@ -10,7 +10,17 @@ const manifest = JSON.parse(await readFile('package.json', 'utf8'));
 const { name, version } = manifest;
 
 /** What the editor shows and the extension reads. */
-const EXTENSION = ['dist/extension.cjs', 'dist/browser', 'dist/renderer.js', 'dist/reference', 'media', 'samples', 'syntax', 'templates'];
+const EXTENSION = [
+  'dist/extension.cjs',
+  'dist/extension',
+  'dist/browser',
+  'dist/renderer.js',
+  'dist/reference',
+  'media',
+  'samples',
+  'syntax',
+  'templates',
+];
 const COMMAND_LINE = ['dist/cli.js', 'media/sheet.png', 'samples', 'syntax/reference.md'];
 const BOTH = ['README.md', 'CHANGELOG.md', 'LICENSE'];
 

@@ -7,9 +7,11 @@ import { formulaBench } from './formula.ts';
 import { reviewBench } from './review.ts';
 import type { BenchRow } from './row.ts';
 import { sheetBench } from './sheets.ts';
+import { sizeBench } from './size.ts';
 import { verifyBench } from './verify.ts';
 
 const rows: BenchRow[] = [
+  ...sizeBench(),
   ...formulaBench(),
   ...sheetBench(),
   ...reviewBench(),

@@ -20,7 +20,7 @@ function filesIn(folder: string): readonly string[] {
 const SHIPPED =
   /^(?:package\.json|readme\.md|README\.md|changelog\.md|CHANGELOG\.md|LICENSE(?:\.txt)?|THIRD-PARTY-NOTICES\.txt|\.vsixmanifest)$/;
 const PARTS =
-  /^(?:dist\/(?:extension\.cjs|browser\/extension\.cjs\.js|renderer\.js|reference\/.*\.html)|media\/.*|samples\/.*|templates\/.*\.md|syntax\/.*\.(?:json|md))$/;
+  /^(?:dist\/(?:extension\.cjs|extension\/[\w-]+\.cjs|browser\/extension\.cjs\.js|renderer\.js|reference\/.*\.html)|media\/.*|samples\/.*|templates\/.*\.md|syntax\/.*\.(?:json|md))$/;
 
 describe('the packages', function () {
   this.timeout(180_000);

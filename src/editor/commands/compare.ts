@@ -1,7 +1,6 @@
 // Compares the sheet in front with a revision: what changed in meaning, as a page whose line numbers lead to the lines.
 import * as vscode from 'vscode';
-import { comparisonsMarkdown } from '../../report/comparison/markdown.ts';
-import { comparisonsPage, type Links } from '../../report/comparison/page.ts';
+import type { Links } from '../../report/comparison/page.ts';
 import type { Comparisons } from '../../review/comparisons.ts';
 import { currentText } from '../notebook-document.ts';
 import { commandLink, showPage } from '../page-panel.ts';
@@ -21,10 +20,12 @@ export const compareWithRevision: Register = (context) => {
     if (!context.desktop || path == null) return tell('this sheet is not on a disk where git could be asked', FAILED);
     if (!vscode.workspace.isTrusted) return tell('git is asked in trusted workspaces only; trust this one first', FAILED);
     try {
-      const since = await askRevision(context.desktop.revisionChoices(path));
+      const { compareSince, revisionChoices } = await context.desktop.tools();
+      const since = await askRevision(revisionChoices(path));
       if (since === undefined) return;
       const open = new Map([[path, currentText(session.notebook).text]]);
-      latest = await context.desktop.compareSince([path], { since: since.revision, open });
+      latest = await compareSince([path], { since: since.revision, open });
+      const { comparisonsPage } = await import('../../report/comparison/page.ts');
       showPage({
         kind: 'comparison',
         title: `Changes since ${since.label}`,
@@ -37,6 +38,7 @@ export const compareWithRevision: Register = (context) => {
   };
   const copy = async () => {
     if (latest === null) return void vscode.window.showInformationMessage('Compare a sheet with a revision first.');
+    const { comparisonsMarkdown } = await import('../../report/comparison/markdown.ts');
     await vscode.env.clipboard.writeText(comparisonsMarkdown(latest));
     vscode.window.setStatusBarMessage('Comparison copied as Markdown', 4000);
   };

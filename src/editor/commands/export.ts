@@ -1,9 +1,6 @@
 // Exports the sheet in front: the page for an audit, or its results for another program.
 import * as vscode from 'vscode';
-import { sheetCsv } from '../../report/csv.ts';
 import type { ReportInput } from '../../report/input.ts';
-import { evaluationJson } from '../../report/json.ts';
-import { auditPage } from '../../report/page.ts';
 import type { Paper } from '../../report/typeset/document.ts';
 import type { SheetEvaluation } from '../../run/evaluate.ts';
 import { encodeSheet } from '../../sheet/decode.ts';
@@ -23,7 +20,7 @@ interface Format extends vscode.QuickPickItem {
   readonly ending: string;
   /** Whether it can be made in a browser's worker too. */
   readonly everywhere: boolean;
-  make(source: Source): string | Promise<Uint8Array>;
+  make(source: Source): Promise<string | Uint8Array>;
 }
 
 const FORMATS: readonly Format[] = [
@@ -33,7 +30,7 @@ const FORMATS: readonly Format[] = [
     detail: 'One file that explains itself: formulas with values put in, registers, cautions',
     ending: 'html',
     everywhere: true,
-    make: ({ input }) => auditPage(input),
+    make: async ({ input }) => (await import('../../report/page.ts')).auditPage(input),
   },
   pdf('a4', 'A4'),
   pdf('letter', 'Letter'),
@@ -43,7 +40,7 @@ const FORMATS: readonly Format[] = [
     detail: 'Entries and requirements, one a line',
     ending: 'csv',
     everywhere: true,
-    make: ({ input }) => sheetCsv(input),
+    make: async ({ input }) => (await import('../../report/csv.ts')).sheetCsv(input),
   },
   {
     label: 'Results as Data',
@@ -51,13 +48,13 @@ const FORMATS: readonly Format[] = [
     detail: 'Every entry, requirement and problem, values unrounded',
     ending: 'json',
     everywhere: true,
-    make: ({ input, path }) => evaluationJson(path, input),
+    make: async ({ input, path }) => (await import('../../report/json.ts')).evaluationJson(path, input),
   },
 ];
 
 function pdf(paper: Paper, name: string): Format {
   const make = async ({ input, desktop }: Source) => {
-    const outcome = await desktop!.pdfOf(input, paper);
+    const outcome = await (await desktop!.tools()).pdfOf(input, paper);
     if (outcome.kind === 'refused') throw new Error(outcome.because);
     return outcome.bytes;
   };
@@ -80,7 +77,11 @@ export const exportSheet: Register = (context) =>
     const options = { location: vscode.ProgressLocation.Notification, title: `Exporting ${vscode.workspace.asRelativePath(target)}` };
     try {
       await vscode.window.withProgress(options, async () => {
-        const input = { ...sheet.evaluation, version: versionOf(context), ...fromGit(session.notebook.uri, sheet.evaluation, context) };
+        const input = {
+          ...sheet.evaluation,
+          version: versionOf(context),
+          ...(await fromGit(session.notebook.uri, sheet.evaluation, context)),
+        };
         const made = await format.make({ input, path: vscode.workspace.asRelativePath(session.notebook.uri), desktop: context.desktop });
         await vscode.workspace.fs.writeFile(target, typeof made === 'string' ? encodeSheet(made) : made);
       });
@@ -105,11 +106,16 @@ function formats({ desktop }: CommandContext): readonly Format[] {
 }
 
 /** What git knows of the file, where it may be asked. */
-function fromGit(uri: vscode.Uri, { files }: SheetEvaluation, { desktop }: CommandContext): Pick<ReportInput, 'history' | 'covered'> {
+async function fromGit(
+  uri: vscode.Uri,
+  { files }: SheetEvaluation,
+  { desktop }: CommandContext,
+): Promise<Pick<ReportInput, 'history' | 'covered'>> {
   const path = diskPath(uri);
   if (!desktop || path === null) return { history: { because: 'git is out of reach in this editor' } };
   if (!vscode.workspace.isTrusted) return { history: { because: 'the workspace was not trusted, and git was not asked' } };
-  return { history: desktop.changeHistory(path), covered: desktop.coveredIn(path, files) };
+  const { changeHistory, coveredIn } = await desktop.tools();
+  return { history: changeHistory(path), covered: coveredIn(path, files) };
 }
 
 async function offerToOpen(target: vscode.Uri, errors: number): Promise<void> {
