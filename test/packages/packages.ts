@@ -98,7 +98,9 @@ describe('the packages', function () {
     run(npm, ['install', '--offline', '--omit=optional', '--no-audit', '--no-fund', join(packages, `ampwright-${version}.tgz`)]);
     const its = join(folder, 'node_modules/ampwright');
     assert.deepEqual(
-      filesIn(its).filter((file) => !SHIPPED.test(file) && !/^(?:dist\/cli\.js|media\/sheet\.png|samples\/.*|syntax\/reference\.md)$/.test(file)),
+      filesIn(its).filter(
+        (file) => !SHIPPED.test(file) && !/^(?:dist\/cli\.js|media\/sheet\.png|samples\/.*|syntax\/reference\.md)$/.test(file),
+      ),
       [],
     );
     const said = run(join(folder, 'node_modules/.bin/ampwright'), ['evaluate', join(its, 'samples/starter-sizing.ampwright.md'), '--json']);
