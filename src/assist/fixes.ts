@@ -1,8 +1,10 @@
 // Quick fixes: what would mend a problem, from its mends and its facts, and what may be added without one.
+
 import { SOURCE_KINDS } from '../language/token.ts';
 import type { OpenSheet } from '../run/open-sheet.ts';
 import type { Problem } from '../text/problem.ts';
 import { span } from '../text/span.ts';
+import { withoutEnd } from '../text/without-end.ts';
 import type { LocatedEdit } from './edits.ts';
 import { contentOf, type TextId } from './location.ts';
 
@@ -47,8 +49,8 @@ function behindValue(open: OpenSheet, number: number, offset: number): number | 
 }
 
 function lineEnd(content: string, offset: number): number {
-  const rest = /^[^\r\n]*?(?=[ \t]*(?:[\r\n]|$))/.exec(content.slice(offset));
-  return offset + (rest?.[0].length ?? 0);
+  const rest = content.slice(offset);
+  return offset + withoutEnd(rest.slice(0, rest.search(/[\r\n]|$/)), ' \t').length;
 }
 
 /** The words of the link without the link. */

@@ -1,7 +1,9 @@
 // Prints a problem: where it is, the line with carets under the exact characters, what to write instead, and other places.
+
 import { type LineMap, lineMap, positionAt } from '../text/lines.ts';
 import type { Severity } from '../text/problem.ts';
 import type { Span } from '../text/span.ts';
+import { withoutEnd } from '../text/without-end.ts';
 import { columns, padLeft, visible } from './columns.ts';
 import type { Paint, Style } from './terminal.ts';
 
@@ -89,7 +91,7 @@ function quote(source: Source, at: Span, paint: Paint, colour: Style, width: num
 /** A line without its line end. */
 function lineText(source: Source, line: number): string {
   const { starts } = source.lines;
-  return source.text.slice(starts[line] ?? source.text.length, starts[line + 1] ?? source.text.length).replace(/[\r\n]+$/, '');
+  return withoutEnd(source.text.slice(starts[line] ?? source.text.length, starts[line + 1] ?? source.text.length), '\r\n');
 }
 
 /** The line as shown, with how many columns stand before the marked part and how many it takes. */

@@ -1,5 +1,7 @@
 // The results of a sheet as aligned lines for a terminal, made of the same view model as the page and the editor's ledger.
+
 import { summaryLine } from '../report/summary.ts';
+import { firstHeading } from '../sheet/heading.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import type { CellView, EntryRow, RequirementRow, RowView, SheetView, SidesView, StatusView, ValueView } from '../view/model.ts';
 import { columns, padRight, visible, wrap } from './columns.ts';
@@ -153,7 +155,7 @@ function headingsOf(sheet: Sheet): ReadonlyMap<number, string> {
   const found = new Map<number, string>();
   let last: string | null = null;
   for (const cell of sheet.cells) {
-    if (cell.kind === 'prose') last = /^ {0,3}#{1,6}[ \t]+(.+?)(?:[ \t]+#+)?[ \t]*(?:\r|\n|$)/.exec(cell.text)?.[1] ?? last;
+    if (cell.kind === 'prose') last = firstHeading(cell.text.slice(0, cell.text.search(/[\r\n]|$/))) ?? last;
     else if (cell.kind === 'calc' && last !== null) found.set(cell.number, last);
   }
   return found;

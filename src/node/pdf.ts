@@ -78,7 +78,7 @@ function charactersOf(error: string): string[] {
 
 /** The text of a string that was written for debugging twice over. */
 function unescaped(text: string): string {
-  return text.replace(/\\+u\{([0-9a-f]+)\}/g, (_, digits: string) => String.fromCodePoint(Number.parseInt(digits, 16)));
+  return text.replace(/(?<!\\)\\+u\{([0-9a-f]+)\}/g, (_, digits: string) => String.fromCodePoint(Number.parseInt(digits, 16)));
 }
 
 function messageOf(error: string): string {

@@ -10,7 +10,7 @@ import { valueProblem } from '../language/problems/values.ts';
 import type { Item } from '../language/program.ts';
 import { elementOf } from '../language/type.ts';
 import { combined } from '../language/uncertainty/combine.ts';
-import { Dual } from '../language/uncertainty/dual.ts';
+import { Dual, standard } from '../language/uncertainty/dual.ts';
 import type { Span } from '../text/span.ts';
 
 /** A new run of an item. Without `spread` no inputs are shifted for it. */
@@ -101,7 +101,7 @@ function finite(value: unknown, at: Span): unknown {
   if (typeof value === 'number') {
     if (value - value !== 0) raise(valueProblem('overflow', at, {}));
   } else if (value instanceof Dual) {
-    if (!Number.isFinite(value.value)) raise(valueProblem('overflow', at, {}));
+    if (!Number.isFinite(value.value) || !Number.isFinite(standard(value))) raise(valueProblem('overflow', at, {}));
   } else if (Array.isArray(value)) {
     for (const element of value) finite(element, at);
   }

@@ -128,5 +128,7 @@ function placeOf(item: Item) {
 }
 
 function report(problems: Map<Item, Problem[]>, item: Item, problem: Problem): void {
-  problems.set(item, [...(problems.get(item) ?? []), problem]);
+  const known = problems.get(item);
+  if (known === undefined) problems.set(item, [problem]);
+  else known.push(problem);
 }

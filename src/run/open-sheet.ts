@@ -140,7 +140,11 @@ export function forgetReads(sheet: OpenSheet, item: Item): void {
 /** Syntax and name problems by the item they stand in; what stands in none goes to null. */
 export function outsideProblems(items: readonly Item[], syntax: readonly Problem[], loaded: Loaded): Map<Item | null, Problem[]> {
   const outside = new Map<Item | null, Problem[]>();
-  const put = (item: Item | null, problem: Problem) => outside.set(item, [...(outside.get(item) ?? []), problem]);
+  const put = (item: Item | null, problem: Problem) => {
+    const known = outside.get(item);
+    if (known === undefined) outside.set(item, [problem]);
+    else known.push(problem);
+  };
   let next = 0;
   for (const problem of [...syntax].sort((a, b) => a.at.start - b.at.start)) {
     while (next < items.length && items[next]!.statement.at.end < problem.at.start) next++;

@@ -29,7 +29,9 @@ export function spreadOf(
 ): { readonly combined: Combined; readonly shifted: boolean } {
   if (!(x instanceof Dual) || !x.kink) return { combined: combined(x), shifted: false };
   const { parts } = contributionsOf(item, x, again);
-  return { combined: combine(parts), shifted: true };
+  const found = combine(parts);
+  if (!Number.isFinite(found.expanded)) raise(valueProblem('overflow', item.statement.at, {}));
+  return { combined: found, shifted: true };
 }
 
 /** The larger change of the result for ±u, over u; where one side has no value, the other. */

@@ -7,6 +7,9 @@ import { addColumns } from './table-model.ts';
 /** How many different combinations of argument types functions of `any` may be used with in a sheet (T4). */
 const INSTANCES = 1000;
 
+/** Names of a text that an unknown one is compared with: a thousand unknown names among a thousand known ones are a million pairs. */
+const COMPARED = 300;
+
 export function makeWorld(): World {
   let instances = 0;
   return {
@@ -18,8 +21,12 @@ export function makeWorld(): World {
     },
     *namesOf(module, of) {
       for (const names of [module.names, module.used, library().names]) {
-        for (const [name, definition] of names)
-          if (kindOf(definition) === of || (of === 'value' && kindOf(definition) === 'table')) yield name;
+        let left = COMPARED;
+        for (const [name, definition] of names) {
+          if (kindOf(definition) !== of && (of !== 'value' || kindOf(definition) !== 'table')) continue;
+          if (left-- === 0) break;
+          yield name;
+        }
       }
     },
     signature: (item) => item.checked?.signature ?? null,

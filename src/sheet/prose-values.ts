@@ -68,7 +68,7 @@ function readValue(
   if (/[\r\n][ \t]*[^\w\s±.-]/.test(written)) return null;
   const emphasis = /^([*_]{0,3})(.*?)\1$/s.exec(written)!;
   const from = textStart + emphasis[1]!.length;
-  const shown = unescapeCell(emphasis[2]!.replace(/\s*[\r\n]\s*/g, ' '));
+  const shown = unescapeCell(emphasis[2]!.replace(/\s+/g, (blanks) => (/[\r\n]/.test(blanks) ? ' ' : blanks)));
   return {
     name: nameSpelling(name!),
     column: column === null ? null : nameSpelling(column),

@@ -18,7 +18,7 @@ export interface TableCaption {
   readonly at: Span;
 }
 
-const CAPTION = /^ {0,3}Table[ \t]+(\S+)[ \t]+(?:—|–|--|-)(?=[ \t])[ \t]*(.*)$/;
+const CAPTION = /^ {0,3}Table[ \t]+(\S+)[ \t]+(?:—|–|--|-)([ \t].*)$/;
 const SOURCE = /(?:^|[ \t])from[ \t]+(\S+)[ \t]+"((?:[^"\\]|\\["\\])*)"[ \t]*$/;
 const LINK = /^\[((?:[^[\]\\]|\\.)*)\]\(([^\s()<>]*\.csv)\)$/i;
 

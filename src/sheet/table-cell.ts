@@ -76,7 +76,7 @@ function readHalfWidth(written: string, value: number, unit: Unit): number | Cel
 
 /** Without blanks around it, and with the plain minus sign. */
 function plain(written: string): string {
-  return written.replace(/^[\s\u00a0\u2009\u202f]+|[\s\u00a0\u2009\u202f]+$/g, '').replaceAll('−', '-');
+  return written.trim().replaceAll('−', '-');
 }
 
 function numberFault(text: string, written: string, unit: Unit): CellFault {
@@ -87,7 +87,7 @@ function numberFault(text: string, written: string, unit: Unit): CellFault {
     const thousands = /^-?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(written) && !/^-?\d+,\d{3}$/.test(written);
     return fault('the decimal sign is a point', instead(written.replaceAll(',', thousands ? '' : '.')));
   }
-  if (/^-?\d[\d \u00a0\u2009\u202f_']*\.?\d+$/.test(written)) {
+  if (/^-?\d[\d \u00a0\u2009\u202f_']*(?:\.\d+)?(?<=\d)$/.test(written)) {
     return fault(
       'a number has no spaces, marks or leading zeros in it',
       instead(written.replace(/[^-\d.]/g, '').replace(/^(-?)0+(?=\d)/, '$1')),
@@ -96,12 +96,12 @@ function numberFault(text: string, written: string, unit: Unit): CellFault {
   if (/^-?\.\d+$|^-?\d+\.$/.test(written)) {
     return fault('a decimal point has digits on both sides', instead(written.replace(/^(-?)\./, '$10.').replace(/\.$/, '')));
   }
-  const behind = /^(-?\d+(?:\.\d+)?(?:[eE][-+]?\d+)?)\s*(\D.*)$/.exec(written);
+  const behind = /^(-?\d+(?:\.\d+)?(?:[eE][-+]?\d+)?)(\D.*)$/.exec(written);
   if (behind) {
     const head = unit.text === '' ? 'no unit' : `the unit \`${unit.text}\``;
     return fault(
       `the head gives the column ${head}, so a cell holds the number alone`,
-      behind[2] === unit.text ? instead(behind[1]!) : null,
+      behind[2]!.trim() === unit.text ? instead(behind[1]!) : null,
     );
   }
   return fault(`\`${text}\` is no number; leave the cell empty, or write –, where the value is not given`);

@@ -29,7 +29,7 @@ export function readSections(text: string, code: Span): readonly Section[] {
   for (let at = code.start; at < code.end; at = line.lastIndex) {
     line.lastIndex = at;
     line.test(text);
-    const end = at + text.slice(at, Math.min(line.lastIndex, code.end)).replace(/[\r\n]+$/, '').length;
+    const end = at + text.slice(at, Math.min(line.lastIndex, code.end)).search(/[\r\n]|$/);
     const first = text[at]!;
     if (end === at || first === '#' || /^[ \t]*$/.test(text.slice(at, end))) continue;
     const last = sections.at(-1);
@@ -47,10 +47,9 @@ export function readPair(text: string, { at }: Section, problems: Problem[]): Pa
   const document = whole.length > MAX_SECTION ? null : parse(whole);
   const fault = document ? (document.errors[0] ?? document.warnings[0]) : { pos: firstLine, code: 'TOO_LARGE' };
   if (fault) {
-    const key = /^(\w[\w -]*?)\s*:/.exec(whole)?.[1] ?? null;
-    problems.push(
-      frontMatterProblem('front-matter-syntax', placeOf(visible(fault.pos, whole)), { key, because: reason(fault.code, whole) }),
-    );
+    const key = /^[^:]+(?=:)/.exec(whole)?.[0].trimEnd() ?? '';
+    const facts = { key: /^\w[\w -]*$/.test(key) ? key : null, because: reason(fault.code, whole) };
+    problems.push(frontMatterProblem('front-matter-syntax', placeOf(visible(fault.pos, whole)), facts));
     return null;
   }
   const map = document?.contents;

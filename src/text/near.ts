@@ -20,15 +20,21 @@ export function nearSpellings(word: string, known: Iterable<string>): string[] {
 function editDistance(a: string, b: string, limit: number): number {
   if (a.length > 64 || b.length > 64) return limit + 1;
   let before: number[] = [];
+  let leastBefore = 0;
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
+    let least = i;
     for (let j = 1; j <= b.length; j++) {
       const change = a[i - 1] === b[j - 1] ? 0 : 1;
       let cost = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + change);
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) cost = Math.min(cost, before[j - 2]! + 1);
       row.push(cost);
+      if (cost < least) least = cost;
     }
+    // Each row follows from the two above it.
+    if (least > limit && leastBefore > limit) return limit + 1;
+    leastBefore = least;
     before = last;
     last = row;
   }

@@ -106,6 +106,6 @@ export function fileName(title: string): string {
   return title
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
+    .replace(/^-|-$/g, '')
     .slice(0, 80);
 }

@@ -3,7 +3,7 @@ import { insideSentence, kind, problemMaker } from '../../text/problem.ts';
 
 export const valueProblem = problemMaker({
   'divides-by-zero': kind('error', (_: object) => 'divides by zero'),
-  overflow: kind('error', (_: object) => 'the value is too large to be computed'),
+  overflow: kind('error', (_: object) => 'the value or its uncertainty is too large to be computed'),
   'negative-root': kind('error', (f: { name: string }) => `\`${f.name}\` of a negative value`),
   'out-of-domain': kind('error', (f: { name: string; takes: string; found: string }) => `\`${f.name}\` takes ${f.takes}; found ${f.found}`),
   'power-undefined': kind('error', (_: object) => 'a negative value has no power that is not whole'),

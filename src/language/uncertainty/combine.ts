@@ -34,15 +34,15 @@ export function contributions(x: Uncertain): Contribution[] {
 /** Combines contributions: JCGM 100, 5.1.2 (independent inputs), G.4.1 (Welch-Satterthwaite), U9. */
 export function combine(parts: readonly Contribution[]): Combined {
   let variance = 0;
-  let fourth = 0;
   let low = 0;
   let high = 0;
   let bounded = true;
+  let infinite = true;
   for (const { input, slope } of parts) {
     for (const { u, nu } of input.spread.components) {
       const part = slope * u * (slope * u);
       variance += part;
-      if (nu !== null) fourth += (part * part) / nu;
+      infinite &&= nu === null;
     }
     const limits = input.spread.limits;
     if (limits === null) bounded = false;
@@ -53,11 +53,23 @@ export function combine(parts: readonly Contribution[]): Combined {
   }
   if (variance === 0) return NONE;
   const standard = Math.sqrt(variance);
-  const nu = fourth === 0 ? null : Math.max(1, Math.floor((variance * variance) / fourth + 1e-9));
+  const nu = infinite ? null : effectiveFreedom(parts, variance);
   const k = coverageFactor(nu);
   const bound = Math.max(-low, high);
   if (bounded && bound <= k * standard) return { standard, expanded: bound, k: null, nu: null };
   return { standard, expanded: k * standard, k, nu };
+}
+
+/** Welch-Satterthwaite, by shares of the variance: a fourth power of a small or large uncertainty is no number. */
+function effectiveFreedom(parts: readonly Contribution[], variance: number): number | null {
+  let sum = 0;
+  for (const { input, slope } of parts) {
+    for (const { u, nu } of input.spread.components) {
+      const share = (slope * u * (slope * u)) / variance;
+      if (nu !== null) sum += (share * share) / nu;
+    }
+  }
+  return sum === 0 ? null : Math.max(1, Math.floor(1 / sum + 1e-9));
 }
 
 /** The combined uncertainty of a value whose derivatives serve. */

@@ -46,9 +46,9 @@ function sectionBlock({ title, heads, rows, open }: Section): string {
 function cellText(cell: Cell): string {
   return cell
     .map(({ kind, text }) => {
-      const edge = /^(\s*)(.*?)(\s*)$/s.exec(text)!;
-      const inner = edge[2] === '' ? '' : pieceText(kind, edge[2]!);
-      return `${edge[1] && ' '}${inner}${edge[3] && ' '}`;
+      const inner = text.trim();
+      if (inner === '') return text && ' ';
+      return `${/^\s/.test(text) ? ' ' : ''}${pieceText(kind, inner)}${/\s$/.test(text) ? ' ' : ''}`;
     })
     .join('')
     .replaceAll('</del><ins>', '</del> <ins>')

@@ -55,7 +55,7 @@ function pieces(words: ProseChange['words']): readonly Piece[] {
 /** Its first and its last characters, whole words only. */
 function shortened(text: string, first: number, last: number): string {
   if (text.length <= Math.max(first + last, 2 * CONTEXT)) return text;
-  const head = text.slice(0, first).replace(/\S*$/, '');
+  const head = /^.*\s/s.exec(text.slice(0, first))?.[0] ?? '';
   const tail = last === 0 ? '' : text.slice(-last).replace(/^\S*/, '');
   return `${head}…${tail}`;
 }

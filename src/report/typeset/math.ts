@@ -128,5 +128,5 @@ function lines(node: ElementNode): Code {
 
 /** A length in em, as MathML has it; nothing else is taken over. */
 function length(text: string | undefined): Code {
-  return /^\d*\.?\d+em$/.test(text ?? '') ? text! : '0em';
+  return /^(?:\d+(?:\.\d+)?|\.\d+)em$/.test(text ?? '') ? text! : '0em';
 }

@@ -78,7 +78,7 @@ function columnOf(cells: readonly Cell[]) {
   return {
     least,
     wish: Math.max(least, Math.min(MOST, longest + GAP)),
-    numbers: filled.length > 0 && filled.every((text) => /^[−+-]?\d[\d\s.,]*(?:[eE×]\S+)?(?:\s*±\s*[\d.,\s]+%?)?$/.test(text)),
+    numbers: filled.length > 0 && filled.every((text) => /^[−+-]?\d[\d\s.,]*(?:[eE×]\S+\s*)?(?:±[\d.,\s]+%?)?$/.test(text)),
   };
 }
 

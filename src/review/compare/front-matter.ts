@@ -29,8 +29,9 @@ function fields({ evaluation: { sheet }, lineAt }: Side): readonly FieldText[] {
   if (code === undefined) return [];
   return readSections(sheet.text, code).flatMap(({ at }): readonly FieldText[] => {
     const written = sheet.text.slice(at.start, at.end);
-    const [, key, rest] = /^["']?([^:"']+?)["']?\s*:(.*)$/s.exec(written) ?? [];
-    if (isSignatures(written) || key === undefined) return [];
+    const [, head, rest] = /^["']?([^:"']+)(?:["']\s*)?:(.*)$/s.exec(written) ?? [];
+    if (isSignatures(written) || head === undefined) return [];
+    const key = head.trimEnd();
     return [{ name: key, value: readText(sheet.frontMatter, key) ?? oneLine(rest!), line: lineAt(at.start) }];
   });
 }

@@ -1,6 +1,7 @@
 // The prose of a sheet as paragraphs to compare: Markdown without tables, and the comments of calc blocks.
 import { lex } from '../../language/lexer.ts';
 import { applyEdits } from '../../sheet/edits.ts';
+import { firstHeading } from '../../sheet/heading.ts';
 import type { ProseValue } from '../../sheet/prose-values.ts';
 import type { CalcCell, ProseCell } from '../../sheet/sheet.ts';
 import type { Edit } from '../../text/problem.ts';
@@ -16,8 +17,8 @@ export interface Paragraph {
   readonly heading: string | null;
 }
 
-const PARAGRAPH = /(?:[^\S\r\n]*[^\s][^\r\n]*(?:\r\n?|\n|$))+/g;
-const HEADING = /^ {0,3}#{1,6}[ \t]+(.+?)(?:[ \t]+#+)?[ \t]*$/m;
+// It begins where a line does: looked for behind each blank of a long line, it would take the square of the blanks.
+const PARAGRAPH = /(?<![^\S\r\n])(?:[^\S\r\n]*[^\s][^\r\n]*(?:\r\n?|\n|$))+/g;
 
 /** The paragraphs of one side, in the order of the text. A value in prose reads as the new sheet has it: results are compared by themselves. */
 export function paragraphs(pair: Pair, which: 'old' | 'new'): readonly Paragraph[] {
@@ -35,7 +36,7 @@ export function paragraphs(pair: Pair, which: 'old' | 'new'): readonly Paragraph
     for (const at of pieces) {
       const text = oneLine(edited(side, at, cuts, edits));
       if (text === '') continue;
-      heading = cell.kind === 'prose' ? (HEADING.exec(sheet.text.slice(at.start, at.end))?.[1] ?? heading) : heading;
+      heading = cell.kind === 'prose' ? (firstHeading(sheet.text.slice(at.start, at.end)) ?? heading) : heading;
       found.push({ text, line: side.lineAt(at.start), heading });
     }
   }

@@ -1,4 +1,5 @@
 // The columns that a row gets: every calculated entry in one unit for all rows, with its uncertainty where it has one.
+
 import { rowLabel } from '../../language/compiler/row-conditions.ts';
 import type { RowValue } from '../../language/compiler/values.ts';
 import { Fault } from '../../language/fault.ts';
@@ -7,6 +8,7 @@ import type { Item } from '../../language/program.ts';
 import { elementOf, type Type } from '../../language/type.ts';
 import { best, Dual, type Uncertain } from '../../language/uncertainty/dual.ts';
 import { dateText } from '../../text/date.ts';
+import { withoutEnd } from '../../text/without-end.ts';
 import { shortest } from '../../units/number-text.ts';
 import { differenceFromSI, differenceUnit, fromSI } from '../../units/quantity.ts';
 import { unitOf } from '../../units/read-unit.ts';
@@ -105,5 +107,5 @@ function nameOf({ statement }: Item): string {
   const { force, condition, forEach } = statement;
   const text = `${force} ${print(condition)}${forEach === null ? '' : ` for each ${forEach.table.name}`}`;
   const inWords = WORDS.reduce((said, [sign, words]) => said.replace(sign, words), text);
-  return inWords.replace(/[^\p{L}\p{N}_]+/gu, '_').replace(/_+$/, '');
+  return withoutEnd(inWords.replace(/[^\p{L}\p{N}_]+/gu, '_'), '_');
 }

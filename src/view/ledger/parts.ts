@@ -162,7 +162,7 @@ export function sourceCell(source: SourceView | null, because: string | null): C
 /** Words whose dates and numbers with hyphens (`IEC 60034-1`) stay on one line. */
 export function unbroken(text: string): Child[] {
   return text
-    .split(/(\S*\d-\d\S*)/)
+    .split(/(?<!\S)(\S*\d-\d\S*)/)
     .map((piece, i) => (i % 2 === 1 && piece.length < 30 ? element('span', { class: 'aw-nowrap' }, piece) : piece));
 }
 

@@ -32,7 +32,9 @@ export function requirementRow(row: RequirementRow): ElementNode {
 
 /** Words of the notation with the names in them typeset. */
 function named(text: string): Child[] {
-  return text.split(/(\p{L}[\p{L}\p{N}]*_[\p{L}\p{N}_]*)/u).map((piece, i) => (i % 2 === 1 ? element('math', {}, symbol(piece)) : piece));
+  return text
+    .split(/(?<![\p{L}\p{N}])(\p{L}[\p{L}\p{N}]*_[\p{L}\p{N}_]*)/u)
+    .map((piece, i) => (i % 2 === 1 ? element('math', {}, symbol(piece)) : piece));
 }
 
 /** The status: its mark and its word. */

@@ -87,7 +87,7 @@ function powerOfTen(mantissa: string, exponent: string): ViewNode[] {
 
 /** A unit, upright; powers that have no superscript character are raised. */
 function unitNode(unit: Unit): ViewNode {
-  const pieces = readable(unit.text).split(/\^(\([^)]*\)|-?[\d.]+)/);
+  const pieces = readable(unit.text).split(/\^(\([^()^]*\)|-?[\d.]+)/);
   if (pieces.length === 1) return element('mi', { mathvariant: 'normal' }, pieces[0]!);
   const nodes: ViewNode[] = [];
   for (let i = 0; i < pieces.length; i += 2) {

@@ -54,7 +54,7 @@ function readColumns(own: readonly ColumnResult[], row: readonly RowCell[], code
   return row.map((cell) => cell.column).filter((name) => named.has(name) && !own.some((c) => c.column === name));
 }
 
-const TEXTS = /"(?:[^"\\]|\\.)*"/g;
+const TEXTS = /"(?:[^"\\]|\\.)*(?:"|\\?$)/gs;
 const NAMES = /[\p{L}_][\p{L}\p{N}_]*/gu;
 
 // The column that the rows are called by.

@@ -1,0 +1,35 @@
+// How work grows with the text: steps are counted, so that the answer is the same on any machine. What a regular expression takes
+// is one step here; test/regular-expressions.test.ts looks after those.
+import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { bundled } from '../support/program.ts';
+
+interface Counted {
+  readonly stage: string;
+  readonly shape: string;
+  /** Steps on the text. */
+  readonly once: number;
+  /** Steps on the text of twice the length. */
+  readonly twice: number;
+}
+
+/** A little more than twice: sorting takes n·log n. */
+const MOST = 2.2;
+
+describe('the steps from a text to its checked program', function () {
+  this.timeout(120_000);
+
+  it('double with the text, whatever it is made of', async () => {
+    const program = await bundled(join(import.meta.dirname, 'counting-program.ts'));
+    const { stdout, stderr } = spawnSync(process.execPath, [program], { encoding: 'utf8', maxBuffer: 1e8 });
+    assert.notEqual(stdout, '', stderr);
+    const counted: readonly Counted[] = JSON.parse(stdout);
+    assert.ok(counted.length > 100 && counted.every(({ once }) => once > 0), 'steps were counted');
+    const grown = counted.filter(({ once, twice }) => twice > MOST * once);
+    assert.deepEqual(
+      grown.map(({ stage, shape, once, twice }) => `${stage}, ${shape}: ${once} steps became ${twice}`),
+      [],
+    );
+  });
+});
