@@ -4,12 +4,14 @@ import path from 'node:path';
 import { build } from 'esbuild';
 import { repository } from './host/cache.ts';
 
-/** Where the tests run. A file `x.test.ts` runs in both kinds of host, `x.HOST.test.ts` in the named one alone. */
-export type Host = 'node' | 'browser' | 'restricted';
+/** Where the tests run. A file `x.test.ts` runs in both kinds of host, `x.HOST.test.ts` in the named one alone; the bench is a host of its own. */
+export type Host = 'node' | 'browser' | 'restricted' | 'bench';
 
 const suite = path.join(repository, 'test/editor/suite');
+const bench = path.join(repository, 'test/bench/editor');
 
 function filesFor(host: Host): string[] {
+  if (host === 'bench') return readdirSync(bench).filter((file) => file.endsWith('.bench.ts'));
   const shared = host === 'restricted' ? [] : ['test'];
   return readdirSync(suite, { recursive: true, encoding: 'utf8' })
     .filter((file) => [...shared, `${host}.test`].includes(path.basename(file).split('.').slice(1, -1).join('.')))
@@ -26,10 +28,10 @@ export async function bundleTests(host: Host, grep: string): Promise<string> {
   await build({
     stdin: {
       contents: `
-        import { start } from '../support/start.ts';
+        import { start } from ${JSON.stringify(path.join(repository, 'test/editor/support/start.ts'))};
         const loadMocha = () => import('${browser ? 'mocha/mocha.js' : 'mocha'}').then((mocha) => globalThis.Mocha ?? mocha.default);
         export const run = () => start(loadMocha, [${load}], ${JSON.stringify(grep)});`,
-      resolveDir: suite,
+      resolveDir: host === 'bench' ? bench : suite,
       loader: 'ts',
     },
     outfile: browser ? `${entry}.js` : entry, // as build.js does, and for the same reason

@@ -1,4 +1,4 @@
-// Runs the extension's tests in a real editor: `run.ts HOST… [--grep TITLE] [--desktop] [--extension FOLDER]`, hosts: node, browser, restricted.
+// Runs the extension's tests in a real editor: `run.ts HOST… [--grep TITLE] [--desktop] [--extension FOLDER]`, hosts: node, browser, restricted, bench.
 // `--desktop` takes a downloaded desktop editor, which no one sits at.
 import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -24,6 +24,7 @@ const settingsFor: Record<Host, object> = {
   node: {},
   // Puts the extension into the browser's worker, in a build that could also run it in Node.
   browser: { 'remote.extensionKind': { 'ampwright.ampwright': ['web'] } },
+  bench: {},
   restricted: { 'security.workspace.trust.enabled': true },
 };
 

@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import type { Frame, Locator, Page, Request } from 'playwright-core';
 import type { AccessibilityFault, Action, Focused, Target } from './protocol.ts';
+import { timeEdits } from './time-edits.ts';
 
 const patience = 10_000;
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -24,6 +25,8 @@ export function act({ page, artifacts, requests }: Screen, action: Action): Prom
       return page.keyboard.press(action.keys);
     case 'type':
       return page.keyboard.type(action.text);
+    case 'time edits':
+      return outputsInView(page).then((outputs) => timeEdits(page, outputs, action));
     case 'click':
       return found(page, action.target).then((element) => element.click({ timeout: patience }));
     case 'hover':
@@ -60,6 +63,12 @@ async function frames(page: Page, place: Target['in']): Promise<Frame[]> {
   if (place === 'workbench') return [page.mainFrame()];
   const shown = await Promise.all(page.frames().map(async (frame) => (await inView(page, frame)) && frame));
   return shown.filter((frame) => frame !== false);
+}
+
+async function outputsInView(page: Page): Promise<Frame> {
+  const [outputs] = await frames(page, 'outputs');
+  if (!outputs) throw new Error('No notebook outputs are in view.');
+  return outputs;
 }
 
 /** A webview is a frame in a frame; the editor hides the outer one when another editor is in front. */

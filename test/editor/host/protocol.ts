@@ -12,6 +12,7 @@ export interface Target {
 export type Action =
   | { readonly do: 'press'; readonly keys: string }
   | { readonly do: 'type'; readonly text: string }
+  | { readonly do: 'time edits'; readonly keys: readonly string[]; readonly times: number }
   | { readonly do: 'click' | 'hover' | 'see' | 'have' | 'miss' | 'read' | 'markup'; readonly target: Target }
   | { readonly do: 'texts'; readonly target: Target }
   | { readonly do: 'focused' | 'settle' }

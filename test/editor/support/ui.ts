@@ -24,6 +24,9 @@ export const target = { outputs: inOutputs, workbench: inWorkbench };
 /** Presses a key or chord, as `Control+S`, wherever the focus is. */
 export const press = async (keys: string): Promise<void> => void (await user({ do: 'press', keys }));
 export const typeText = async (text: string): Promise<void> => void (await user({ do: 'type', text }));
+/** Presses the keys in turn, each an edit that changes results; the milliseconds from each key until the new results are painted. */
+export const timeEdits = async (keys: readonly string[], times: number): Promise<number[]> =>
+  (await user({ do: 'time edits', keys, times })) as number[];
 export const click = async (target: Target): Promise<void> => void (await user({ do: 'click', target }));
 export const hover = async (target: Target): Promise<void> => void (await user({ do: 'hover', target }));
 /** Waits until something matches and is visible; `have` until it is there at all, `miss` until nothing visible matches. */
