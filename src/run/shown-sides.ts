@@ -2,7 +2,7 @@
 import type { Checked } from '../language/checked.ts';
 import type { DecidedSides } from '../language/compiler/decision.ts';
 import { elementOf } from '../language/type.ts';
-import { numberText, percentText, uncertainText } from '../units/number-text.ts';
+import { marginText, percentText, uncertainText } from '../units/number-text.ts';
 import { differenceFromSI, differenceUnit } from '../units/quantity.ts';
 import { spreadAgain } from './entry-result.ts';
 import type { Sides } from './result.ts';
@@ -51,7 +51,7 @@ export function shownSides(sides: DecidedSides, digits: number, { row, atPoint }
     relation,
     limitIsLeft,
     slack: sides.slack,
-    margin: inUnit(sides.slack, (x) => numberText(x, digits)),
+    margin: inUnit(sides.slack, (x) => marginText(x, differenceFromSI(expanded, difference), digits)),
     percent: point || sides.limit === 0 ? null : `${percentText(sides.slack / Math.abs(sides.limit))} %`,
     uncertainty: expanded > 0 ? inUnit(expanded, (x) => uncertainText(0, x).U) : null,
     expanded,

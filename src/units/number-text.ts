@@ -34,6 +34,13 @@ export function uncertainText(value: number, U: number): UncertainText {
   return { value: atPlace(value, Math.max(place, finest)), U: atPlace(U, place) };
 }
 
+/** A margin to the last place of its expanded uncertainty, with one digit at least; where there is no U, to so many digits. */
+export function marginText(margin: number, U: number, digits: number): string {
+  if (!(U > 0) || !Number.isFinite(U)) return numberText(margin, digits);
+  const { value } = uncertainText(margin, U);
+  return Number(value) === 0 ? numberText(margin, 1) : value;
+}
+
 /** A margin as a fraction of its limit, in percent to two significant digits: 0.1399 is `14`. */
 export function percentText(fraction: number): string {
   return numberText(fraction * 100, 2);

@@ -69,7 +69,7 @@ describe('the sample in review', () => {
     );
   });
 
-  it('tells the story: a longer run and a smaller rating, found on site', () => {
+  it('tells the story: a longer run, found on site, and types that the new edition rates lower', () => {
     const { requirements, signatures, entries, tables } = compareSheets(evaluated(A), evaluated(B));
     const [coil] = requirements.filter(({ turned }) => turned === 'worse');
     assert.deepEqual([coil!.status, coil!.knockOn], [{ old: 'holds', new: 'fails' }, true]);
@@ -80,7 +80,7 @@ describe('the sample in review', () => {
     );
     assert.deepEqual(
       requirements.filter(({ written }) => written?.old).map(({ written }) => written),
-      [{ old: 'should K.I_AC3 <= 1.25 * I_n', new: 'should K.I_AC3 <= 2 * I_n' }],
+      [{ old: 'should K.I_AC3 <= 1.3 * I_n', new: 'should K.I_AC3 <= 2 * I_n' }],
     );
     assert.deepEqual(
       signatures.filter(({ lapsed }) => lapsed).map(({ role }) => role),
@@ -91,10 +91,13 @@ describe('the sample in review', () => {
       [['P', 'P_n']],
     );
     const choice = entries.find(({ role }) => role === 'choice')!;
-    assert.deepEqual([choice.value!.old, choice.value!.new, choice.knockOn], ['K3', 'K4', true]);
+    assert.deepEqual([choice.value!.old, choice.value!.new, choice.knockOn], ['K5', 'K6', true]);
     assert.deepEqual(
       tables.flatMap(({ cells }) => cells).map(({ row, value }) => [row, value.old, value.new]),
-      [['K3', '25 A', '22 A']],
+      [
+        ['K5', '50 A', '40 A'],
+        ['K6', '63 A', '50 A'],
+      ],
     );
     assert.deepEqual(
       entries.filter(({ knockOn, role }) => knockOn && role !== 'choice').map(({ name }) => name),

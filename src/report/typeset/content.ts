@@ -4,7 +4,7 @@ import type { ElementNode, ViewNode } from '../../view/node.ts';
 import { below, type Code, call, EMPTY, joined, quoted, words } from './code.ts';
 import { drawing, standsAlone } from './drawing.ts';
 import { formula } from './formula.ts';
-import { ledgerTable } from './ledger.ts';
+import { CHOICE, ledgerTable } from './ledger.ts';
 import { equation } from './math.ts';
 import { tableOf } from './table.ts';
 import type { Writer } from './writer.ts';
@@ -95,6 +95,7 @@ function element(node: ElementNode, writer: Writer): Code {
   const inner = () => writer.content(node.children);
   const id = node.attributes.id;
   if (hasClass(node, 'aw-math')) return formula(node.children);
+  if (hasClass(node, CHOICE)) return EMPTY; // the ledger has it in another column
   if (hasClass(node, 'aw-table')) return ledgerTable(node, writer);
   if (hasClass(node, 'aw-problem') || hasClass(node, 'aw-notice')) return problem(node, writer);
   switch (node.tag) {
@@ -105,7 +106,7 @@ function element(node: ElementNode, writer: Writer): Code {
     case 'a':
       return node.attributes.href ? call('to', quoted(node.attributes.href.slice(1)), inner()) : inner();
     case 'ul':
-      return call('list', ...items(node, writer));
+      return call(node.children.some(isFigure) ? 'figures' : 'list', ...items(node, writer));
     case 'ol':
       return call('enum', ...items(node, writer));
     case 'p':
@@ -131,6 +132,11 @@ function element(node: ElementNode, writer: Writer): Code {
 
 function items(node: ElementNode, writer: Writer): readonly Code[] {
   return node.children.flatMap((child) => (typeof child === 'object' ? [writer.content(child.children)] : []));
+}
+
+/** Whether an item of a list is a name with its value: such lists run on in lines. */
+function isFigure(item: ViewNode): boolean {
+  return typeof item === 'object' && item.children.some((child) => typeof child === 'object' && hasClass(child, 'aw-figure'));
 }
 
 /** What unfolds shows its first line on paper; the rest is in the registers, and the decision on each row in the ledger's wide column. */

@@ -53,6 +53,7 @@ ${COLOURS}
 #let quotation(body) = block(inset: (left: 9pt), stroke: (left: 2pt + rule-colour), quiet(body))
 #let listing(..lines) = block(width: 100%, inset: 7pt, stroke: hair, mono(lines.pos().join(linebreak())))
 #let put-in(body) = block(width: 100%, above: 3.5pt, inset: (top: 3.5pt), stroke: (top: 0.3pt + rule-colour), body)
+#let figures(..items) = par(items.pos().map(box).join(h(1.1em)))
 #let problem(mark, body) = block(grid(columns: (16pt, 1fr), mark, body))
 
 #let compact(size, body) = {
@@ -64,10 +65,10 @@ ${COLOURS}
   body
 }
 #let head-row(body) = text(size: 0.92em, weight: "bold", quiet(body))
-#let ruled-table(size, kept: false, width: 100%, ..args) = compact(size, {
+#let ruled-table(size, kept: false, whole: false, width: 100%, ..args) = compact(size, {
   show table.cell.where(y: 0): head-row
   set table.cell(breakable: not kept)
-  block(width: width, above: 7pt, below: 9pt, breakable: true, outset: (bottom: 0.6pt), stroke: (bottom: heavy), table(
+  block(width: width, above: 7pt, below: 9pt, breakable: not whole, outset: (bottom: 0.6pt), stroke: (bottom: heavy), table(
     stroke: (x, y) => (left: if x > 0 { hair }, top: if y == 0 { heavy } else if y == 1 { 0.6pt + heavy-colour } else { hair }),
     inset: (x: 5pt, y: 3.6pt),
     ..args,
@@ -83,8 +84,8 @@ ${COLOURS}
 #let bar-fails = 2.6pt + fails-colour
 #let bar-undecided = stroke(paint: undecided-colour, thickness: 2.6pt, dash: (6pt, 2pt))
 #let bar-not-calculated = stroke(paint: quiet-colour, thickness: 2.6pt, dash: (1pt, 2pt))
-#let decision(bar, breakable: true, body) = table.cell(
-  fill: tint-colour, breakable: breakable, stroke: if bar == none { (:) } else { (left: bar) }, body,
+#let decision(bar, ..args, body) = table.cell(
+  ..args, fill: tint-colour, stroke: if bar == none { (:) } else { (left: bar) }, body,
 )
 
 #let field(name, value) = { text(size: 6.6pt, quiet(name)); linebreak(); value }

@@ -28,6 +28,8 @@ const RUN = 16;
 const GAP = 3;
 /** Letters of a row that is kept on one page; where one is longer, rows may be broken. */
 const KEPT = 900;
+/** Rows of a table that is kept on one page. */
+const SMALL = 12;
 /** A table of prose that needs less room is no wider than that. */
 const NARROW = 70;
 
@@ -45,6 +47,7 @@ export function table(look: 'register' | 'slim', { caption, heads, lines, natura
     named('align', array(columns.map(({ numbers }) => (numbers ? 'right' : 'left')))),
     natural && wish < NARROW ? named('width', `${Math.round((100 * wish) / PAGE)}%`) : null,
     kept ? 'kept: true' : null,
+    look === 'register' && isSmall(lines) ? 'whole: true' : null,
     size < 1 ? named('size', size.toFixed(2)) : null,
     call('table.header', ...heads.map(({ code }) => code)),
     ...lines.flatMap((line) => heads.map((_, i) => line[i]?.code ?? EMPTY)),
@@ -52,9 +55,16 @@ export function table(look: 'register' | 'slim', { caption, heads, lines, natura
   return below([caption === null ? EMPTY : call('caption', caption), set]);
 }
 
+/** Whether a table stands on one page. */
+function isSmall(lines: TableParts['lines']): boolean {
+  return lines.length <= SMALL && lines.flat().reduce((sum, cell) => sum + cell.text.length, 0) < KEPT;
+}
+
 interface Column {
   readonly least: number;
   readonly wish: number;
+  /** Letters of all its cells. */
+  readonly bulk: number;
 }
 
 /** What each column needs at least, and its part of the rest after its wish. */
@@ -62,8 +72,10 @@ function widths(columns: readonly Column[]): readonly number[] {
   const rest = Math.max(1, PAGE - columns.reduce((sum, { least }) => sum + least, 0));
   const wishes = columns.reduce((sum, { wish }) => sum + wish, 0);
   if (wishes <= PAGE) return columns.map(({ wish }) => wish);
-  const more = Math.max(1, columns.reduce((sum, { wish, least }) => sum + wish - least, 0)); // biome-ignore format: one step
-  return columns.map(({ wish, least }) => least + (rest * (wish - least)) / more);
+  // A column with more to say gets more of the rest, so that rows are not tall for the sake of one cell.
+  const shares = columns.map(({ wish, least, bulk }) => (wish - least) * bulk);
+  const all = Math.max(1, shares.reduce((sum, share) => sum + share, 0)); // biome-ignore format: one step
+  return columns.map(({ least }, i) => least + (rest * shares[i]!) / all);
 }
 
 const NOTHING: Cell = { text: '', code: EMPTY };
@@ -77,6 +89,7 @@ function columnOf(cells: readonly Cell[]) {
   const least = Math.max(3, ...cells.map((cell) => Math.min(RUN, longestRun(cell.text)))) + GAP;
   return {
     least,
+    bulk: cells.reduce((sum, cell) => sum + letters(cell.text), 0),
     wish: Math.max(least, Math.min(MOST, longest + GAP)),
     numbers: filled.length > 0 && filled.every((text) => /^[−+-]?\d[\d\s.,]*(?:[eE×]\S+\s*)?(?:±[\d.,\s]+%?)?$/.test(text)),
   };
