@@ -1,7 +1,16 @@
 // Numbers as results show them, against exact arithmetic on whole numbers.
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { countText, coverageText, numberText, percentText, shortest, textWithPlaces, uncertainText } from '../../src/units/number-text.ts';
+import {
+  countText,
+  coverageText,
+  marginText,
+  numberText,
+  percentText,
+  shortest,
+  textWithPlaces,
+  uncertainText,
+} from '../../src/units/number-text.ts';
 
 const NOTATION = /^-?(0|[1-9]\d*)(\.\d+)?(e-?\d+)?$/;
 
@@ -188,4 +197,14 @@ describe('laws of number text', () => {
       fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => assert.equal(Number(shortest(value)), value + 0)),
     );
   });
+});
+
+describe('a margin', () => {
+  const rows: readonly (readonly [margin: number, U: number, text: string])[] = [
+    [159658, 79000, '160000'],
+    [5.597, 0.69, '5.60'],
+    [-1.5, 0, '-1.500'],
+    [0.0004, 0.5, '0.0004'],
+  ];
+  for (const [margin, U, text] of rows) it(`of ${margin} with U ${U} is ${text}`, () => assert.equal(marginText(margin, U, 4), text));
 });
