@@ -63,7 +63,7 @@ describe('writing in the editor', function () {
 const openSample = async () =>
   openSheet(await readFile(vscode.Uri.joinPath(ampwright().extensionUri, 'samples/starter-sizing.ampwright.md')));
 
-/** A total reads every current, and every apparent power the voltage. */
+/** Every apparent power reads the voltage, every total its own and the one before. */
 function largeSheet(): string {
   const parts = Array.from({ length: CELLS - 1 }, (_, i) => {
     const n = i + 1;
