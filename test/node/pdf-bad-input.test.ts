@@ -111,6 +111,14 @@ describe('the sheet as PDF, whatever the sheet holds', function () {
     for (const { text } of pages) assert.match(text, /type I \/ A/);
   });
 
+  it('makes 300 pages, numbered to the last', async () => {
+    const prose = Array.from({ length: 16_000 }, (_, i) => `Reading ${i + 1} of the survey.`).join('\n\n');
+    const { pages } = (await made(sheet('x = 1', { prose }))).pdf;
+    assert.ok(pages.length >= 300, `${pages.length} pages`);
+    assert.match(pages.map(({ text }) => text).join('\n'), /Reading 16000 of the survey\./);
+    assert.match(pages.at(-1)!.text, new RegExp(`page ${pages.length} of ${pages.length}`));
+  });
+
   it('shows the errors of a sheet at their place', async () => {
     const one = await made(sheet('x = 1 m + 1 s\ny = 2 m from plate "p"'));
     assert.match(wordsOf(one), /This sheet has 1 error; what depends on them is not calculated/);
