@@ -44,7 +44,7 @@ describe('copying from the ledger', () => {
       [
         'U = 400.0 V ± 8.0 V (rated voltage), from plate "M-12".',
         'I = 40.00 A ± 0.80 A.',
-        'shall I <= 45 A: 40.00 A ≤ 45 A: holds, 5.000 A (11 %) in hand, because duty.',
+        'shall I <= 45 A: 40.00 A ≤ 45 A: holds, 5.00 A (11 %) in hand, because duty.',
       ].join('\n'),
     );
   });
