@@ -23,7 +23,10 @@ describe('the steps from a text to its checked program', function () {
   it('double with the text, whatever it is made of', async () => {
     const program = await bundled(join(import.meta.dirname, 'counting-program.ts'));
     // What V8 optimizes or throws away meanwhile it no longer counts; without that the counts are the same each time.
-    const { stdout, stderr } = spawnSync(process.execPath, ['--no-opt', '--no-flush-bytecode', program], { encoding: 'utf8', maxBuffer: 1e8 });
+    const { stdout, stderr } = spawnSync(process.execPath, ['--no-opt', '--no-flush-bytecode', program], {
+      encoding: 'utf8',
+      maxBuffer: 1e8,
+    });
     assert.notEqual(stdout, '', stderr);
     const counted: readonly Counted[] = JSON.parse(stdout);
     assert.ok(counted.length > 100 && counted.every(({ once }) => once > 0), 'steps were counted');
