@@ -2,7 +2,7 @@
 import assert from 'node:assert';
 import * as vscode from 'vscode';
 import { block, closeAll, edit, openSheet, plainResult, readFile, resultSaying, sheetOf } from '../support/sheet.ts';
-import { atTheScreen, click, press, target, typeText } from '../support/ui.ts';
+import { atTheScreen } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 const run = (command: string) => vscode.commands.executeCommand(command);
@@ -71,18 +71,5 @@ describe('the cells of a sheet', () => {
     await run('undo');
     await waitFor('the cell is back', () => blocksOf(notebook).length === 2);
     await resultSaying(notebook, 1, 'b = 4.000 A');
-  });
-
-  atTheScreen().it('follow undo and redo of what was typed', async () => {
-    const notebook = await openSheet(sheetOf('a = 2 A'));
-    await resultSaying(notebook, 0, 'a = 2 A');
-    await click(target.workbench('.notebookOverlay .cell-editor-part .view-line'));
-    await press('Control+End');
-    await typeText('\nb = 5 A');
-    await resultSaying(notebook, 0, 'b = 5 A');
-    await press('Control+z');
-    await waitFor('b goes', () => !plainResult(block(notebook, 0)).includes('b = 5 A'));
-    await press('Control+Shift+z');
-    await resultSaying(notebook, 0, 'b = 5 A');
   });
 });

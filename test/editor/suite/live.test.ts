@@ -90,7 +90,7 @@ describe('an open sheet', () => {
     await resultSaying(notebook, 0, 'b = 4.000 A');
   });
 
-  atTheScreen().it('goes back with undo', async () => {
+  atTheScreen().it('goes back with undo and forth with redo', async () => {
     const notebook = await openSheet(sheetOf('a = 2 A'));
     await resultSaying(notebook, 0, 'a = 2 A');
     await click(target.workbench('.notebookOverlay .cell-editor-part .view-line'));
@@ -100,5 +100,7 @@ describe('an open sheet', () => {
     await press('Control+z');
     await waitFor('b goes', () => !plainResult(block(notebook, 0)).includes('b = 5 A'));
     await resultSaying(notebook, 0, 'a = 2 A');
+    await press('Control+Shift+z');
+    await resultSaying(notebook, 0, 'b = 5 A');
   });
 });
