@@ -93,6 +93,7 @@ function work({ target: name, count, seed, from, progress }: Job): Result {
   const told = new Set<string>();
   let [characters, failures] = [0, 0];
   let slowest = { index: 0, length: 0, ms: 0 };
+  Error.stackTraceLimit = 0;
   for (let index = from; index < from + count; index++) {
     Atomics.store(tried, 0, index);
     const { text, random } = inputOf(target, corpus, seed, index);
@@ -100,8 +101,9 @@ function work({ target: name, count, seed, from, progress }: Job): Result {
     const began = performance.now();
     try {
       target.check(text, random);
-    } catch (error) {
+    } catch {
       failures++;
+      const error = thrownBy(() => target.check(text, inputOf(target, corpus, seed, index).random));
       if (told.size < MOST_FAILURES && !told.has(signatureOf(error))) {
         told.add(signatureOf(error));
         tell(target, text, `${seed}-${index}`, error);
@@ -111,6 +113,19 @@ function work({ target: name, count, seed, from, progress }: Job): Result {
     if (ms > slowest.ms) slowest = { index, length: text.length, ms };
   }
   return { characters, failures, slowest };
+}
+
+/** What fails is tried again for the place where it does: while all is well no error, of a library either, need collect its stack. */
+function thrownBy(check: () => void): unknown {
+  Error.stackTraceLimit = 10;
+  try {
+    check();
+    return new Error('failed once and then no more');
+  } catch (error) {
+    return error;
+  } finally {
+    Error.stackTraceLimit = 0;
+  }
 }
 
 /** Where an error comes from, so that one mistake is told once. */
@@ -128,8 +143,8 @@ function tell(target: Target, text: string, place: string, error: unknown): void
     for (let i = 0; i < 4; i++) {
       try {
         target.check(shorter, randomOf(1, i));
-      } catch (other) {
-        if (signatureOf(other) === wanted) return true;
+      } catch {
+        if (signatureOf(thrownBy(() => target.check(shorter, randomOf(1, i)))) === wanted) return true;
       }
     }
     return false;
