@@ -32,6 +32,8 @@ export interface Slot {
   value: unknown;
   /** How a yes or no that is uncertain was decided beside its best value. */
   decisions?: Decisions;
+  /** The number as it was written, where it is shown so wherever it is read by its name; null where it is computed (F1). */
+  written: string | null;
 }
 
 /** One statement with all that is known about it. */

@@ -36,8 +36,8 @@ export function buildModule(kind: Module['kind'], path: string, cells: readonly 
     tables: new Map(),
   };
   const problems = new Map<Item, Problem[]>();
-  for (const table of tables) {
-    const model = tableModel(module, table);
+  for (const [place, table] of tables.entries()) {
+    const model = tableModel(module, table, place);
     module.tables.set(table.name, model);
     module.names.set(table.name, { kind: 'table', table: model });
   }
@@ -64,7 +64,7 @@ export function itemOf(module: Module, cell: number, statement: ast.Statement): 
     label: labelOf(statement),
     checked: null,
     evaluate: null,
-    slot: { value: undefined },
+    slot: { value: undefined, written: null },
     runProblems: [],
     made: [],
     instances: new Map(),

@@ -12,6 +12,7 @@ import { runItem } from './run-item.ts';
 import { statementResult } from './statement-result.ts';
 import { problemsOfUse } from './used-problems.ts';
 import { makeWorld } from './world.ts';
+import { writtenText } from './written.ts';
 
 export interface OpenSheet {
   readonly files: SheetFiles;
@@ -85,6 +86,7 @@ function runLoaded(world: World, used: Loaded): void {
 export function evaluateOne(open: OpenSheet, item: Item): void {
   const run = runItem(item);
   if (item.module !== open.loaded.module) return;
+  item.slot.written = writtenText(item);
   const cell = open.cells[item.cell]!;
   cell.runs.set(item, run);
   cell.results.delete(item);

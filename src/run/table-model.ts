@@ -3,11 +3,13 @@ import type { ColumnModel, Item, Module, TableModel } from '../language/program.
 import { DATE, TEXT, type Type, typeOfUnit, UNKNOWN } from '../language/type.ts';
 import { Input, limitsSpread } from '../language/uncertainty/input.ts';
 import type { Table, TableColumn } from '../sheet/table.ts';
+import { MAX_COLUMNS, MAX_ROWS } from '../sheet/table-columns.ts';
 
-/** The model of a table that was read. Cells with `±` are inputs of their own (U1). */
-export function tableModel(module: Module, table: Table): TableModel {
+/** The model of a table that was read, the `place`-th of its text. Cells with `±` are inputs of their own (U1). */
+export function tableModel(module: Module, table: Table, place: number): TableModel {
   const columns = new Map<string, ColumnModel>();
-  for (const column of table.columns) columns.set(column.name, columnModel(module, table, column));
+  for (const [i, column] of table.columns.entries())
+    columns.set(column.name, columnModel(module, table, column, { table: place, column: i }));
   return {
     module,
     name: table.name,
@@ -19,17 +21,28 @@ export function tableModel(module: Module, table: Table): TableModel {
   };
 }
 
-function columnModel(module: Module, table: Table, column: TableColumn): ColumnModel {
+function columnModel(module: Module, table: Table, column: TableColumn, place: Place): ColumnModel {
   const uncertain = column.cells.some((cell) => cell.bounds !== null);
   const cells = column.cells.map((cell, row) => {
     if (cell.bounds === null || typeof cell.value !== 'number') return cell.value;
     const { halfWidth } = cell.bounds;
     const name = `${table.name}.${column.name}[${row + 1}]`;
-    return new Input(name, { module, cell: -1 }, cell.at.start, cell.value, limitsSpread(-halfWidth, halfWidth)).current;
+    return new Input(name, { module, cell: -1 }, orderOf(place, row), cell.value, limitsSpread(-halfWidth, halfWidth)).current;
   });
   const display = column.type.kind === 'number' && column.type.unit.text !== '' ? column.type.unit : null;
   const texts = column.cells.map((cell) => cell.text);
   return { name: column.name, type: typeOf(column), display, uncertain, cells, texts, item: null, broken: column.broken ?? false };
+}
+
+/** A column by the number of its table and its own in it. */
+interface Place {
+  readonly table: number;
+  readonly column: number;
+}
+
+/** Cells by table, row and column, wherever the tables stand: text in front of one moves no sum. */
+function orderOf({ table, column }: Place, row: number): number {
+  return (table * (MAX_ROWS + 1) + row) * MAX_COLUMNS + column;
 }
 
 function typeOf(column: TableColumn): Type {

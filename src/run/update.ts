@@ -142,7 +142,7 @@ function checkAnew(open: OpenSheet, items: Iterable<Item>, done: Set<Item>): Set
   const different = new Set<Item>();
   for (const [item, old] of before) {
     noteReads(open, item);
-    if (isCircular(item.checked) || makesCircle(item, old)) return null;
+    if (isCircular(item.checked) || makesCircle(item, old) || countsTooMany(item.checked)) return null;
     if (looksDifferent(item, old)) different.add(item);
   }
   return different;
@@ -157,6 +157,11 @@ function downstream(open: OpenSheet, items: Iterable<Item>): ReadonlySet<Item> {
 
 function isCircular(checked: CheckedStatement | null): boolean {
   return checked?.problems.some((p) => p.code === 'circle' || p.code === 'recursion') ?? false;
+}
+
+/** Uses of functions are counted over all edits since the sheet was opened: the limit may be reached although the sheet keeps it. */
+function countsTooMany(checked: CheckedStatement | null): boolean {
+  return checked?.problems.some((p) => p.code === 'too-many-instances') ?? false;
 }
 
 /** Whether the item can be reached from what it has come to read. */
@@ -198,9 +203,10 @@ function reevaluate(open: OpenSheet, checked: ReadonlySet<Item>): Set<number> {
   const tables = new Set<string>();
   for (const item of evaluationOrder(reach, (i) => reach.has(i))) {
     if (!checked.has(item) && !isThroughout(item) && !item.checked?.reads.some((read) => moved.has(read))) continue;
-    const before = item.slot.value;
+    const { value, written } = item.slot;
     evaluateOne(open, item);
-    if (!sameValue(before, item.slot.value) || item.slot.decisions !== undefined) moved.add(item);
+    const { slot } = item;
+    if (!sameValue(value, slot.value) || written !== slot.written || slot.decisions !== undefined) moved.add(item);
     touched.add(item.cell);
     if (item.statement.kind === 'column') tables.add(item.statement.table.name);
   }

@@ -2,7 +2,7 @@
 
 import type { Checked, Display } from '../language/checked.ts';
 import { RowValue } from '../language/compiler/values.ts';
-import type { ColumnModel } from '../language/program.ts';
+import type { ColumnModel, Item } from '../language/program.ts';
 import { countText, textWithPlaces } from '../units/number-text.ts';
 import { fromSI } from '../units/quantity.ts';
 
@@ -31,6 +31,12 @@ export function writtenNumber(node: Checked, value: unknown, row: number | null 
     default:
       return null;
   }
+}
+
+/** The texts that an item's value was written in, as one; null where it is computed. */
+export function writtenText({ checked, slot: { value } }: Item): string | null {
+  if (checked?.plan.kind !== 'value') return null;
+  return Array.isArray(value) ? writtenNumbers(checked.plan.value, value).join(' ') : writtenNumber(checked.plan.value, value);
 }
 
 /** The same for the elements of a list. */

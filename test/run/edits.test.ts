@@ -32,12 +32,12 @@ const FILES = filesOf({
 /** What may stand in each of the blocks. */
 const POOLS: readonly (readonly string[])[] = [
   [
-    'x = 10 V ± 1 V', 'x = 12 V ± 1 V', 'x = 10 V', 'x = 10 A', 'x = y + 1 V', 'x = 1/0', 'x =', 'x = "text"', '# x = 10 V', 'x = 10 V\nx = 11 V', '\n\n x = 10 V',
+    'x = 10 V ± 1 V', 'x = 12 V ± 1 V', 'x = 10.0 V', 'x = 10 V', 'x = 10 A', 'x = y + 1 V', 'x = 1/0', 'x =', 'x = "text"', '# x = 10 V', 'x = 10 V\nx = 11 V', '\n\n x = 10 V',
     'x = 10 V   from plate "p"', 'x = readings [9 V, 10 V, 11 V]', 'x = [1 V, 2 V]', 'x = std', 'x(a) = a', 'x = 12.4 V by DMM', 'x: mV = 10 V', 'x = max(0 V ± 1 V, 0 V)',
     'x_0 = 0 V ± 1 V\nx = abs(x_0)', 'shall 3 <= 4', '',
   ],
   [
-    'y = 3 V ± 2 %', 'y = x / 2', 'y = f(x)', 'y = 4 V', 'y = x - x', 'y = common(x)', 'z = y', 'y = if x > 9.9 V then 1 V else 2 V', 'y = 3 V + 2 A', 'y = sum(t.P) / 1 A',
+    'y = 3 V ± 2 %', 'y = x', 'y = x / 2', 'y = f(x)', 'y = 4 V', 'y = x - x', 'y = common(x)', 'z = y', 'y = if x > 9.9 V then 1 V else 2 V', 'y = 3 V + 2 A', 'y = sum(t.P) / 1 A',
     'y = q * 1 V', 'y = slope([1, 2, 3], [1 V, 2 V, x])', 'y = w with w = x', 'y = root of a - x over a from 0 V to 100 V', 'y = x\nx = y', 'm = 3 m\ny = 3 V', 'm = 3 s\ny = 3 V',
   ],
   [

@@ -34,7 +34,7 @@ export class Input {
     /** For the budget: `U_n`, `xs[3]`, `gain of DMM_7`. */
     readonly name: string,
     readonly origin: Origin,
-    /** Offset in the cell, or in the file for the cells of tables. */
+    /** Offset in the cell; for the cells of tables their number in the order of tables, rows and columns. */
     readonly offset: number,
     readonly nominal: number,
     readonly spread: Spread,
