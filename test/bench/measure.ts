@@ -1,6 +1,6 @@
-// Times two or more ways of doing the same work in one run, alternating, and gives ratios of their medians.
+// Times two or more ways of doing the same work in one run, alternating, in processor time: what else the machine does weighs less.
 
-/** Nanoseconds a call of each candidate: the median over rounds in which the candidates take turns. */
+/** Nanoseconds of processor time that a call of each candidate takes: the median over rounds in which the candidates take turns. */
 export function compareTimes(candidates: Readonly<Record<string, () => unknown>>, rounds = 25, slice = 20): Record<string, number> {
   const names = Object.keys(candidates);
   const counts = Object.fromEntries(names.map((name) => [name, calibrate(candidates[name]!, slice)]));
@@ -24,15 +24,27 @@ function calibrate(run: () => unknown, slice: number): number {
 let sink: unknown;
 
 function time(run: () => unknown, count: number): number {
-  const start = process.hrtime.bigint();
+  const start = process.cpuUsage();
   for (let i = 0; i < count; i++) sink = run();
-  return Number(process.hrtime.bigint() - start) / count;
+  const { user, system } = process.cpuUsage(start);
+  return ((user + system) * 1000) / count;
 }
 
-/** One call's milliseconds; the least of several, for work too long to repeat often. */
+/** One call's milliseconds of processor time; the median of several, for work too long to repeat often. */
 export function onceTime(run: () => unknown, times = 5): number {
   const found: number[] = [];
   for (let i = 0; i < times; i++) found.push(time(run, 1) / 1e6);
+  return median(found);
+}
+
+/** The same by the clock, for work that other processes do. */
+export function wallTime(run: () => unknown, times = 5): number {
+  const found: number[] = [];
+  for (let i = 0; i < times; i++) {
+    const start = process.hrtime.bigint();
+    run();
+    found.push(Number(process.hrtime.bigint() - start) / 1e6);
+  }
   return median(found);
 }
 

@@ -11,20 +11,13 @@ import { broadcast } from './broadcast.ts';
 import { type Compiler, compileNumber } from './compiler.ts';
 import type { Evaluate } from './frame.ts';
 
-/** Evaluates the operands into one array that is used again and again; into another where shifting enters the code before it is left. */
+/** Evaluates the operands from left to right, then works on their values. */
 function gathering(operands: readonly Evaluate[], then: (values: readonly unknown[]) => Uncertain): Evaluate<Uncertain> {
-  const values = new Array<unknown>(operands.length);
-  let entered = false;
-  return (f) => {
-    if (entered) return then(operands.map((o) => o(f)));
-    entered = true;
-    try {
-      for (let i = 0; i < operands.length; i++) values[i] = operands[i]!(f);
-      return then(values);
-    } finally {
-      entered = false;
-    }
-  };
+  const [a, b, c, d] = operands as [Evaluate, Evaluate, Evaluate, Evaluate];
+  if (operands.length === 2) return (f) => then([a(f), b(f)]);
+  if (operands.length === 3) return (f) => then([a(f), b(f), c(f)]);
+  if (operands.length === 4) return (f) => then([a(f), b(f), c(f), d(f)]);
+  return (f) => then(operands.map((o) => o(f)));
 }
 
 const isList = (node: Checked) => node.type.is === 'list';

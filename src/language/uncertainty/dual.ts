@@ -36,9 +36,15 @@ export function standard(x: Uncertain): number {
 /** f(x) from its value and derivative; `kink` where the derivative does not serve. */
 export function chain(x: Dual, value: number, slope: number, kink = false): Dual {
   const sound = slope - slope === 0;
-  const slopes = new Array<number>(x.slopes.length);
-  for (let i = 0; i < slopes.length; i++) slopes[i] = sound ? x.slopes[i]! * slope : 0;
-  return new Dual(value, x.inputs, slopes, x.kink || kink || !sound);
+  const s = x.slopes;
+  if (!sound) return new Dual(value, x.inputs, new Array<number>(s.length).fill(0), true);
+  const marked = x.kink || kink;
+  // One and two inputs are by far the commonest, and an array literal costs a third of an array that is filled.
+  if (s.length === 1) return new Dual(value, x.inputs, [s[0]! * slope], marked);
+  if (s.length === 2) return new Dual(value, x.inputs, [s[0]! * slope, s[1]! * slope], marked);
+  const slopes = new Array<number>(s.length);
+  for (let i = 0; i < slopes.length; i++) slopes[i] = s[i]! * slope;
+  return new Dual(value, x.inputs, slopes, marked);
 }
 
 /** f(x, y) from its value and partial derivatives. */
@@ -67,6 +73,11 @@ function merge(value: number, x: Dual, dx: number, y: Dual, dy: number, kink: bo
     const slopes = new Array<number>(s.length);
     for (let i = 0; i < slopes.length; i++) slopes[i] = sumOf(s[i]! * dx, t[i]! * dy);
     return new Dual(value, a, slopes, kink);
+  }
+  if (a.length === 1 && b.length === 1 && a[0] !== b[0]) {
+    const p = s[0]! * dx;
+    const q = t[0]! * dy;
+    return a[0]!.id < b[0]!.id ? new Dual(value, [a[0]!, b[0]!], [p, q], kink) : new Dual(value, [b[0]!, a[0]!], [q, p], kink);
   }
   const inputs = new Array<Input>(a.length + b.length);
   const slopes = new Array<number>(a.length + b.length);
