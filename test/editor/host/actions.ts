@@ -6,7 +6,7 @@ import type { Frame, Locator, Page, Request } from 'playwright-core';
 import type { AccessibilityFault, Action, Focused, Target } from './protocol.ts';
 import { timeEdits } from './time-edits.ts';
 
-const patience = 10_000;
+const patience = 20_000;
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** What the user sits at. */

@@ -17,7 +17,7 @@ export async function start(
 }
 
 async function loadAndRun(Mocha: typeof MochaClass, tests: readonly (() => Promise<unknown>)[], grep: string): Promise<void> {
-  const mocha = new Mocha({ ui: 'bdd', reporter: 'spec', color: false, timeout: 30_000, slow: 5_000 });
+  const mocha = new Mocha({ ui: 'bdd', reporter: 'spec', color: false, timeout: 60_000, slow: 5_000 });
   Mocha.reporters.Base.useColors = false; // a terminal is far from here, whatever the environment says
   mocha.suite.emit('pre-require', globalThis, null, mocha);
   if (grep) mocha.grep(grep);
