@@ -73,7 +73,7 @@ function rowLines(row: RowView, widths: Widths, stream: Stream): readonly string
     case 'action':
       return [visible(['action:', row.text, row.by && `by ${row.by}`, row.due && `due ${row.due}`].filter(Boolean).join(' '))];
     case 'unreadable':
-      return row.name === null ? [] : [`${visible(row.name)}  ${stream.paint('red', whyNot(row))}`];
+      return row.name === null ? [] : [`${visible(row.name)}  ${stream.paint('red', 'not calculated')}: ${whyNot(row)}`];
     case 'curve':
     case 'function':
     case 'instrument':

@@ -1,6 +1,6 @@
 // Text to tokens: hand-written, one pass, total. Every character belongs to exactly one token or piece of trivia.
 import type { Problem } from '../text/problem.ts';
-import { readBlanks, readComment, readLineEnd } from './lexer/blanks.ts';
+import { readBlanks, readComment, readLineEnd, readOtherComment } from './lexer/blanks.ts';
 import { readDate } from './lexer/dates.ts';
 import { readNumber } from './lexer/numbers.ts';
 import { type Reader, startScan } from './lexer/scan.ts';
@@ -22,6 +22,7 @@ const READERS: readonly Reader[] = [
   readBlanks,
   readLineEnd,
   readComment,
+  readOtherComment,
   readText,
   readWord,
   readDate,

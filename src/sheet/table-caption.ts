@@ -20,6 +20,8 @@ export interface TableCaption {
 
 const CAPTION = /^ {0,3}Table[ \t]+(\S+)[ \t]+(?:—|–|--|-)([ \t].*)$/;
 const SOURCE = /(?:^|[ \t])from[ \t]+(\S+)[ \t]+"((?:[^"\\]|\\["\\])*)"[ \t]*$/;
+/** A source whose text has no quotation marks. */
+const BARE_SOURCE = /(?:^|[ \t])from[ \t]+(\w+)[ \t]+([^"\s][^"]*)$/;
 const LINK = /^\[((?:[^[\]\\]|\\.)*)\]\(([^\s()<>]*\.csv)\)$/i;
 
 /** Whether a line has the form of a caption; numbered tables of ordinary prose (`Table 3 — …`) have not. */
@@ -42,7 +44,7 @@ export function readCaption(line: string, offset: number, problems: Problem[]): 
   const words = rest!.slice(0, found?.index).trim();
   const link = LINK.exec(words);
   const restStart = offset + line.length - rest!.length;
-  const source = found && readSource(found, restStart, problems);
+  const source = found ? readSource(found, restStart, problems) : bareSource(rest!, restStart, problems);
   return {
     name,
     nameAt,
@@ -51,6 +53,15 @@ export function readCaption(line: string, offset: number, problems: Problem[]): 
     path: link ? link[2]! : null,
     at: span(offset, offset + line.trimEnd().length),
   };
+}
+
+/** Reports a source without quotation marks; what is not said with a kind of source is part of the caption. */
+function bareSource(rest: string, restStart: number, problems: Problem[]): null {
+  const [whole, word, text] = BARE_SOURCE.exec(rest) ?? [];
+  if (whole === undefined || !SOURCE_KINDS.some((kind) => kind === word)) return null;
+  const end = restStart + rest.trimEnd().length;
+  problems.push(tableProblem('caption-quotes', span(end - text!.trimEnd().length, end), { kind: word!, text: text!.trim() }));
+  return null;
 }
 
 function readSource(found: RegExpExecArray, restStart: number, problems: Problem[]): TableCaption['source'] {

@@ -20,9 +20,7 @@ export function readHead(text: string, at: Span, problems: Problem[]): Head | nu
   const slash = text.indexOf('/');
   const written = (slash < 0 ? text : text.slice(0, slash)).trim();
   if (!isName(written)) {
-    const joined = written.replace(/[^\p{L}\p{N}_]+/gu, '_');
-    const instead = isName(joined) ? joined + (slash < 0 ? '' : ` ${text.slice(slash)}`) : null;
-    problems.push(tableProblem('column-name', at, { name: written, instead }));
+    problems.push(tableProblem('column-name', at, { name: written, instead: headMeant(text, written) }));
     return null;
   }
   const name = nameSpelling(written);
@@ -35,6 +33,14 @@ export function readHead(text: string, at: Span, problems: Problem[]): Head | nu
   const place = quality === '' ? at : span(at.end - quality.length, at.end);
   problems.push(tableProblem('column-unit', place, { unit: quality, near: unitsMeant(quality) }));
   return { name, at, type: null };
+}
+
+/** `I_n / A` for `I_n (A)`, `I_n [A]` and `I_n, A`; else the words before a solidus joined to a name. */
+function headMeant(text: string, written: string): string | null {
+  const [name = '', unit = '', ...more] = text.split(/[\s()[\],]+/).filter((word) => word !== '');
+  if (/[([,]/.test(written) && more.length === 0 && isName(name) && readHeadUnit(unit)) return writeHead(nameSpelling(name), unit);
+  const joined = written.replace(/[^\p{L}\p{N}_]+/gu, '_');
+  return isName(joined) ? joined + text.slice(written.length) : null;
 }
 
 function readHeadUnit(written: string): Unit | null {

@@ -36,6 +36,11 @@ export const tableProblem = problemMaker({
       `\`${f.word}\` is no kind of source; ${f.near.length > 0 ? `did you mean ${listed(f.near)}` : `write one of ${f.kinds.join(', ')}`}`,
     (f, at) => write(at, ...f.near),
   ),
+  'caption-quotes': kind<{ kind: string; text: string }>(
+    'warning',
+    (f) => `The text of a source stands in quotation marks; write \`from ${f.kind} "${f.text}"\``,
+    (f, at) => [replace('Put it in quotation marks', at, `"${f.text}"`)],
+  ),
   // ---------------------------------------------------------------------------------------------------------- heads
   'column-name': kind<{ name: string; instead: string | null }>(
     'error',

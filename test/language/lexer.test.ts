@@ -191,6 +191,8 @@ describe('lexer', () => {
     ['a\u3000b', 'a <!\u3000> b', 'look-alike'],
     ['a ** b', 'a ^ b', 'other-operator'],
     ['a <> b =< c => d := e', 'a != b <= c >= d = e', 'other-operator other-operator other-operator other-operator'],
+    ['a && b', 'a <!&&> b', 'other-operator'],
+    ['a // b\nc', 'a c', 'other-comment'],
     ['a\u200Bb', 'a <!\u200B> b', 'invisible-character'],
     ['a\u202Eb', 'a <!\u202E> b', 'bidi-control'],
     ['"a\u202Eb"', '"a\u202Eb"', 'bidi-control'],
@@ -230,8 +232,8 @@ describe('lexer', () => {
 
   check('what belongs to no token is one error, run together', [
     ['a $@ b', 'a <!$@> b', 'stray-characters'],
-    ['a; b', 'a <!;> b', 'stray-characters'],
-    ['a ! b', 'a <!!> b', 'stray-characters'],
+    ['a; b', 'a <!;> b', 'stray-semicolon'],
+    ['a ! b', 'a <!!> b', 'other-operator'],
     ['a % b', 'a <!%> b', 'unit-without-number'],
     ['5 %of', "5 <!%> 'of'", 'unit-without-number'],
     ['😀😀', '<!😀😀>', 'stray-characters'],

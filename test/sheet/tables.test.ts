@@ -68,6 +68,11 @@ describe('a table', () => {
     );
     captions(['Table t — Values from the maker', '', ...pipe], ['t: Values from the maker']);
     captions(
+      ['Table t — X from datasheet our range', '', ...pipe],
+      ['t: X from datasheet our range'],
+      ['our range: The text of a source stands in quotation marks; write `from datasheet "our range"`'],
+    );
+    captions(
       ['Table t — X from datashet "y"', '', ...pipe],
       ['t: X <assumption y>'],
       ['datashet: `datashet` is no kind of source; did you mean `datasheet`'],
@@ -159,6 +164,20 @@ describe('a column', () => {
         ': This column has no name, so it is left out',
       ],
     );
+  });
+  it('whose unit stands in brackets or behind a comma is told the form', () => {
+    const meant = (head: string, instead: string) =>
+      check(
+        [`| a | ${head} |`, '| - | - |', '| x | 1 |'],
+        ['a: x'],
+        [
+          `${head}: \`${head}\` is no name, so this column is left out; a head is a name, \`name / unit\` or \`name / date\`, such as \`${instead}\``,
+        ],
+      );
+    meant('I_n (A)', 'I_n / A');
+    meant('I_n [A]', 'I_n / A');
+    meant('I_n, A', 'I_n / A');
+    meant('Rated I (A)', 'Rated_I_A_');
   });
   it('whose unit is wrong has a name and no values, the others stay', () => {
     check(

@@ -43,6 +43,19 @@ export function readComment(scan: Scan): boolean {
   return true;
 }
 
+/** `// …`, a comment in other notations; read as one, with an error that offers `#`. */
+export function readOtherComment(scan: Scan): boolean {
+  const { text, at } = scan;
+  if (!text.startsWith('//', at)) return false;
+  const end = lineEndFrom(text, at);
+  let signs = at + 2;
+  while (text[signs] === '/') signs++;
+  scan.problems.push(lexingProblem('other-comment', span(at, signs), {}));
+  reportBidiControls(scan, at, end);
+  skip(scan, end, 'comment');
+  return true;
+}
+
 /** Reports the characters between two offsets that turn the direction of text, each run once (L12). */
 export function reportBidiControls(scan: Scan, from: number, to: number): void {
   for (let i = from; i < to; i++) {

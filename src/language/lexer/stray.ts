@@ -7,6 +7,8 @@ import { isOtherQuote } from './texts.ts';
 
 const OWN = '"#+-−*·⋅×/÷^√<≤>≥=≠±()[],:.⁰¹²³⁴⁵⁶⁷⁸⁹–—‐‑‒―∙•∗⁄∕≦≧';
 const SPACE = /[\s\u0085\u200B\u3000]/;
+/** What other notations write where this one has a word. */
+const WORDS: Readonly<Record<string, string>> = { '&&': 'and', '||': 'or', '!': 'not' };
 const SUBSCRIPT = /[\u2080-\u2089]/;
 
 type Kind = 'bidi' | 'invisible' | 'space' | 'full-width' | 'subscript' | 'degree' | 'unit' | 'other';
@@ -65,6 +67,8 @@ function report(scan: Scan, kind: Kind, start: number, end: number): void {
       case 'unit':
         return lexingProblem('unit-without-number', at, { unit: written });
       case 'other':
+        if (written === ';') return lexingProblem('stray-semicolon', at, {});
+        if (Object.hasOwn(WORDS, written)) return lexingProblem('other-operator', at, { found: written, meant: WORDS[written]! });
         return lexingProblem('stray-characters', at, { characters: written });
     }
   };

@@ -6,7 +6,7 @@ import { type Cursor, isMark, peek, previous, report, skipInBracket, spanFrom, t
 import { expression } from './expressions.ts';
 import { noInputs, onlyInputs } from './inputs.ts';
 import { columnHere, dateHere, nameHere } from './missing.ts';
-import { typeHere } from './types.ts';
+import { missingColon, typeHere } from './types.ts';
 
 export function entry(c: Cursor): Entry {
   const name = nameHere(c, 'A name');
@@ -72,6 +72,7 @@ function parameter(c: Cursor): Parameter {
   const first = c.at;
   const name = nameHere(c, 'A parameter');
   const type = typeHere(c, true);
+  if (type === null) missingColon(c, name.at, peek(c));
   return { at: spanFrom(c, first), name, type };
 }
 

@@ -1,6 +1,8 @@
 // What stands behind a colon: a unit, `1`, a word, or one of them in brackets.
+import { cover, type Span } from '../../text/span.ts';
 import type { TypeMark } from '../ast.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
+import type { Token } from '../token.ts';
 import { type Cursor, isMark, peek, previous, report, spanFrom, takeMark, textOf } from './cursor.ts';
 import { isUnit, nearUnits } from './unexpected.ts';
 
@@ -40,6 +42,14 @@ function single(c: Cursor, any: boolean): TypeMark | null {
   }
   report(c, () => syntaxProblem('missing-unit', (token ?? previous(c)).at, { any }));
   return null;
+}
+
+/** Whether a unit stands directly behind a name, `I_n A`; that the colon between them is missing is reported. */
+export function missingColon(c: Cursor, name: Span, behind: Token | undefined): boolean {
+  const unit = behind?.kind === 'name' ? textOf(c, behind.at) : '';
+  if (!isUnit(unit)) return false;
+  report(c, () => syntaxProblem('missing-colon', cover(name, behind!.at), { name: textOf(c, name), unit }));
+  return true;
 }
 
 /** `: N m`. */

@@ -47,12 +47,14 @@ function describe(c: Cursor, left: Token, right: Token, whole: Span) {
   const complete = left.kind !== 'punctuation' && !(right.kind === 'word' && WHOLE.has(right.word));
   const joined = left.kind === 'name' && right.kind === 'name' ? `${leftText}_${rightText}` : null;
   const operator = () => syntaxProblem('missing-operator', at, { product: complete ? product : null, joined, behind: left.at.end });
-  if (right.kind !== 'name' || !isNumeric(left)) return operator();
+  if (right.kind !== 'name') return operator();
   const unit = isUnit(rightText);
+  if (!isNumeric(left)) return unit ? syntaxProblem('unit-behind-value', at, { unit: rightText, behind: left.at.end }) : operator();
   if (left.text === 'pi') return unit ? syntaxProblem('unit-behind-pi', at, { product }) : operator();
   if (left.kind === 'quantity') {
-    if (!unit || left.unit.text.includes('/')) return operator();
-    return syntaxProblem('space-in-unit', cover(left.at, right.at), { joined: `${leftText}·${rightText}` });
+    const symbol = unit ? rightText : respelt(rightText);
+    if (symbol === null || left.unit.text.includes('/')) return operator();
+    return syntaxProblem('space-in-unit', cover(left.at, right.at), { joined: `${leftText}·${symbol}` });
   }
   if (unit) return syntaxProblem('no-unit-here', at, { unit: rightText, product });
   const near = nearUnits(rightText);
@@ -62,6 +64,11 @@ function describe(c: Cursor, left: Token, right: Token, whole: Span) {
 /** Whether the word as it stands is a unit of the catalogue. */
 export function isUnit(word: string): boolean {
   return parseUnit(word) !== null;
+}
+
+/** The unit that is written with plain digits: `m²` for `m2`. */
+function respelt(word: string): string | null {
+  return nearUnits(word).find((near) => near.normalize('NFKC') === word) ?? null;
 }
 
 /** Units that a word was likely meant for; a word with `_` was meant for a name. */

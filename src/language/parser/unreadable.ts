@@ -8,6 +8,7 @@ import type { Token } from '../token.ts';
 import { clauses, NO_CLAUSES } from './clauses.ts';
 import { type Cursor, definesAt, isOperator, peek, report, textOf, whole } from './cursor.ts';
 import { expression } from './expressions.ts';
+import { missingColon } from './types.ts';
 
 export function unreadable(c: Cursor): Unreadable {
   const name = clauseAtMargin(c) ? null : definedName(c);
@@ -48,14 +49,16 @@ function brokenName(c: Cursor): Identifier | null {
   for (let part = peek(c); part !== undefined && isPartOfName(part); part = peek(c, count)) count++;
   const last = peek(c, count - 1);
   if (count < 2 || last?.kind === 'operator' || !definesAt(c, count)) return null;
+  const name = count === 2 ? peek(c)! : null;
+  if (name?.kind === 'name' && missingColon(c, name.at, last)) return { at: name.at, name: name.name };
   const at = cover(peek(c)!.at, last!.at);
   const words = textOf(c, at)
     .split(/[^\p{L}\p{M}\d_]+/u)
     .filter((word) => word !== '');
   const joined = nameSpelling(words.join('_'));
-  const name = /^\d/.test(joined) ? null : joined;
-  report(c, () => syntaxProblem('broken-name', at, { name }));
-  return name === null ? null : { at, name };
+  const meant = /^\d/.test(joined) ? null : joined;
+  report(c, () => syntaxProblem('broken-name', at, { name: meant }));
+  return meant === null ? null : { at, name: meant };
 }
 
 function isPartOfName(token: Token): boolean {
@@ -65,6 +68,8 @@ function isPartOfName(token: Token): boolean {
 /** A word that begins no statement but nearly does, with a value behind it: `Shall x < y`. */
 function misspeltWord(c: Cursor, token: Token): void {
   const next = peek(c, 1);
+  if (token.kind === 'name' && token.name === 'action' && next?.kind === 'name')
+    report(c, () => syntaxProblem('missing-text', next.at, { behind: 'action', form: 'action "…"' }));
   if (token.kind !== 'name' || (next?.kind !== 'name' && next?.kind !== 'text')) return;
   const near = nearSpellings(token.name, STATEMENT_WORDS);
   if (near.length > 0) report(c, () => syntaxProblem('misspelt-statement', token.at, { word: textOf(c, token.at), near }));

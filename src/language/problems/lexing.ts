@@ -84,7 +84,12 @@ const LEXING = {
   'other-operator': kind(
     'error',
     (f: { found: string; meant: string }) => `\`${f.found}\` is no operator of the notation; write \`${f.meant}\``,
-    (f, at) => readings([f.meant, ''])(at),
+    (f, at) => [replace(`Write \`${f.meant}\``, at, f.meant === 'not' ? 'not ' : f.meant)],
+  ),
+  'other-comment': kind(
+    'error',
+    (_: object) => 'A comment begins with `#`',
+    (_, at) => readings(['#', ''])(at),
   ),
   'bidi-control': kind(
     'error',
@@ -102,6 +107,11 @@ const LEXING = {
     (f: { unit: string }) => `\`${f.unit}\` is a unit: it stands behind a number or a colon, and no letter directly behind it`,
   ),
   'stray-characters': kind('error', (f: { characters: string }) => `\`${f.characters}\` has no meaning here`),
+  'stray-semicolon': kind(
+    'error',
+    (_: object) => 'A statement ends with its line, without `;`',
+    (_, at) => [replace('Remove it', at, '')],
+  ),
   'mixed-scripts': kind(
     'warning',
     (f: { name: string; scripts: readonly string[]; latin: string | null }) =>

@@ -59,11 +59,17 @@ const SYNTAX = {
   'missing-equals': kind('error', (f: { name: string }) => `\`=\` and a value are missing: \`${f.name} = …\``),
   'missing-operator': kind(
     'error',
-    (f: { product: string | null; joined: string | null; behind: number }) =>
-      f.product === null
-        ? 'Two values side by side; an operator is missing between them'
-        : `Two values side by side; write \`${f.product}\``,
+    (f: { product: string | null; joined: string | null; behind: number }) => {
+      if (f.product === null) return 'Two values side by side; an operator is missing between them';
+      if (f.joined === null) return `Two values side by side; write \`${f.product}\``;
+      return `Two names side by side; write \`${f.product}\` for a product, \`${f.joined}\` for one name`;
+    },
     (f, at) => (f.product === null ? [insert('Put `*` between them', f.behind, ' *')] : write(at, f.product, f.joined)),
+  ),
+  'missing-colon': kind(
+    'error',
+    (f: { name: string; unit: string }) => `A colon is missing between name and unit; write \`${f.name}: ${f.unit}\``,
+    (f, at) => write(at, `${f.name}: ${f.unit}`),
   ),
   'missing-limits': kind(
     'error',
@@ -88,6 +94,12 @@ const SYNTAX = {
     'error',
     (f: { joined: string }) => `A unit has no space in it; write \`${f.joined}\``,
     (f, at) => write(at, f.joined),
+  ),
+  'unit-behind-value': kind(
+    'error',
+    (f: { unit: string; behind: number }) =>
+      `A unit stands behind a number, or behind the name that is defined, as in \`name: ${f.unit} = …\`; if \`${f.unit}\` is a name, an operator is missing before it`,
+    (f) => [insert('Put `*` between them', f.behind, ' *')],
   ),
   'unit-behind-pi': kind(
     'error',
@@ -212,7 +224,6 @@ const SYNTAX = {
     (f: { word: string; near: readonly string[] }) => `\`${f.word}\` begins no statement; did you mean ${oneOf(f.near)}`,
     (f, at) => write(at, ...f.near),
   ),
-  'type-behind-value': kind('error', (f: { name: string }) => `The unit stands behind the name: \`${f.name}: unit = …\``),
   'any-not-here': kind('error', (_: object) => '`any` stands behind parameters of functions only'),
   'unknown-source': kind(
     'error',
