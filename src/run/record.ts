@@ -6,6 +6,7 @@ import type { ResultRow } from '../sheet/results-block.ts';
 import { type Recorded, writeSheet } from '../sheet/write-sheet.ts';
 import { dateText } from '../text/date.ts';
 import type { SheetEvaluation } from './evaluate.ts';
+import { marginWords, shortest } from './margin-words.ts';
 import type { CellResult, ColumnResult, EntryResult, RequirementResult, Shown, StatementResult, TabulationResult } from './result.ts';
 
 /** The file's text with its results and prose values as the evaluation has them. */
@@ -111,7 +112,13 @@ function requirementRow(r: RequirementResult): ResultRow {
   return {
     result,
     value: sidesText(r.sides),
-    note: join([...verdict(r.status, r.sides), ...worst, ...(at.length > 0 ? [`at ${at.join(', ')}`] : []), ...accepted, ...notes(r)]),
+    note: join([
+      verdict(r.status, r.sides).join(', '),
+      ...worst,
+      ...(at.length > 0 ? [`at ${at.join(', ')}`] : []),
+      ...accepted,
+      ...notes(r),
+    ]),
   };
 }
 
@@ -126,7 +133,7 @@ function eachRows(r: RequirementResult): readonly ResultRow[] {
   return r.rows
     .filter((row) => row.status !== 'holds')
     .slice(1)
-    .map((row) => ({ result: `  ${row.label}`, value: sidesText(row.sides), note: join(verdict(row.status, row.sides)) }));
+    .map((row) => ({ result: `  ${row.label}`, value: sidesText(row.sides), note: verdict(row.status, row.sides).join(', ') }));
 }
 
 /** `34.40 A ≤ 40 A`. */
@@ -137,11 +144,9 @@ export function sidesText(sides: RequirementResult['sides']): string {
 
 /** `holds`, `14 % in hand`, `U 0.69 A`. */
 export function verdict(status: string, sides: RequirementResult['sides']): readonly string[] {
-  if (sides === null || sides.margin === '') return [status];
-  const size = sides.percent ?? sides.margin;
-  const short = size.startsWith('-');
-  const inHand = `${short ? size.slice(1) : size} ${short ? 'short' : 'in hand'}`;
-  return [status, inHand, ...(sides.uncertainty === null ? [] : [`U ${sides.uncertainty}`])];
+  if (sides === null) return [status];
+  const parts = [status, marginWords(sides, shortest), sides.uncertainty && `U ${sides.uncertainty}`];
+  return parts.filter((part) => part !== null);
 }
 
 function tabulationRows(t: TabulationResult): readonly ResultRow[] {
@@ -178,12 +183,7 @@ function sourceOf(s: StatementResult, cell: CellResult): string {
     .trim();
 }
 
-const join = (parts: readonly string[]) =>
-  parts
-    .join('; ')
-    .replace(/^(holds|fails|undecided); /, '$1, ')
-    .replace(/ in hand; U/, ' in hand, U')
-    .replace(/ short; U/, ' short, U');
+const join = (parts: readonly string[]) => parts.join('; ');
 
 /** The text of a value in prose; null where the link stands for none. */
 function proseText(value: ProseValue, { result }: SheetEvaluation): string | null {

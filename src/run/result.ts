@@ -123,7 +123,7 @@ export interface Sides {
   readonly left: Shown;
   readonly right: Shown;
   readonly relation: ast.Relation;
-  /** Whether the limit is the left side: in a chain it is the outer one (D2). */
+  /** Whether the limit is the left side: in a chain it is the outer one (D2), and else what is written as numbers alone. */
   readonly limitIsLeft: boolean;
   /** Slack in coherent SI: positive where it holds on the best values. */
   readonly slack: number;

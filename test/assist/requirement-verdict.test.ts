@@ -69,6 +69,9 @@ describe('both sides of a requirement', () => {
 
   it('have the limit of a range on the wanted side, wherever it is written', () => {
     check('shall 3 A <= a <= 5 A', { wanted: '≥ 3 A', found: '2 A' });
+    check('shall 3 A < a', { wanted: '> 3 A', found: '2 A' });
+    check('shall 0.85 * 3 A <= a', { wanted: '≥ 2.550 A', found: '2 A' });
+    check('shall a >= 3 A', { wanted: '≥ 3 A', found: '2 A' });
     check('shall 1 A < a < 1.5 A', { wanted: '< 1.5 A', found: '2 A' });
   });
 

@@ -1,6 +1,6 @@
 // Choices at work: which rows each part of the condition rules out, ties, what is undecided (D4, D5).
 import { displayUnit } from '../../units/display-unit.ts';
-import { numberText } from '../../units/number-text.ts';
+import { marginText, uncertainText } from '../../units/number-text.ts';
 import { differenceFromSI, differenceUnit } from '../../units/quantity.ts';
 import type { CheckedChoice } from '../checked.ts';
 import { Fault, raise } from '../fault.ts';
@@ -95,18 +95,19 @@ function undecidedMargin(condition: CompiledCondition, row: number, f: Frame): s
   for (const { decide } of condition.parts) {
     const { outcome, sides } = decide?.(f) ?? { outcome: 'holds', sides: null };
     if (outcome !== 'undecided' || sides === null) continue;
-    return `, ${marginText(sides, sides.slack)} in hand against U = ${marginText(sides, sides.combined.expanded)}`;
+    return againstUncertainty(sides);
   }
   return '';
 }
 
-/** A difference of both sides, to two digits, in the unit that one of them is shown in. */
-function marginText({ leftNode, rightNode }: DecidedSides, si: number): string {
+/** Margin and U, rounded as those of a requirement (F1), in the unit that one of the sides is shown in. */
+function againstUncertainty({ leftNode, rightNode, slack, combined: { expanded } }: DecidedSides): string {
   const type = elementOf(leftNode.type);
   if (type.is !== 'quantity') return '';
   const given = [leftNode, rightNode].map((node) => node.display).find((display) => display !== 'auto');
-  const unit = given === undefined ? displayUnit(type.dimension, type.power, false, Math.abs(si)) : given;
+  const unit = given === undefined ? displayUnit(type.dimension, type.power, false, expanded) : given;
   const shown = unit === null ? null : differenceUnit(unit);
-  const number = numberText(differenceFromSI(si, shown), 2);
-  return shown === null || shown.text === '' ? number : `${number} ${shown.text}`;
+  const behind = shown === null || shown.text === '' ? '' : ` ${shown.text}`;
+  const U = differenceFromSI(expanded, shown);
+  return `, ${marginText(differenceFromSI(slack, shown), U, 2)}${behind} in hand against U = ${uncertainText(0, U).U}${behind}`;
 }

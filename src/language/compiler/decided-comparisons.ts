@@ -1,9 +1,9 @@
 // Comparisons decided: by the slack between the sides and its uncertainty (D1 to D3; JCGM 106, guarded acceptance).
 import type { Relation } from '../ast.ts';
-import type { CheckedComparison } from '../checked.ts';
+import type { Checked, CheckedComparison } from '../checked.ts';
 import type { Combined } from '../uncertainty/combine.ts';
 import { best, subtract, type Uncertain } from '../uncertainty/dual.ts';
-import { compare, relates, TOLERANCE } from './comparisons.ts';
+import { compare, relates, same, TOLERANCE } from './comparisons.ts';
 import type { Compiler } from './compiler.ts';
 import { combinedOutcome, type Decide, type DecidedSides, type Decision, type Fresh, type Outcome, smaller } from './decision.ts';
 import type { Evaluate, Frame, Run } from './frame.ts';
@@ -31,7 +31,7 @@ function link(node: CheckedComparison, i: number, compiled: readonly Evaluate[],
   const { relation, at } = node.relations[i]!;
   const leftNode = node.operands[i]!;
   const rightNode = node.operands[i + 1]!;
-  const limitIsLeft = i === 0 && node.relations.length > 1;
+  const limitIsLeft = i === 0 && (node.relations.length > 1 || (isFixed(leftNode) && !isFixed(rightNode)));
   const { of } = node;
   const rising = relation === '<' || relation === '<=';
   const sides = (left: unknown, right: unknown, slack: number, limit: number, combined: Combined, shifted: boolean): DecidedSides => {
@@ -42,7 +42,7 @@ function link(node: CheckedComparison, i: number, compiled: readonly Evaluate[],
       return { outcome: compare(of, relation, a, b) ? 'holds' : 'fails', sides: sides(a, b, Number.NaN, 0, NONE, false) };
     }
     if (typeof a === 'number' && typeof b === 'number') {
-      const slack = slackOf(relation, rising ? b - a : a - b);
+      const slack = slackOf(relation, same(a, b) ? 0 : rising ? b - a : a - b);
       return { outcome: relates(relation, a, b) ? 'holds' : 'fails', sides: sides(a, b, slack, limitIsLeft ? a : b, NONE, false) };
     }
     const pick = (v: unknown) => (element !== null && Array.isArray(v) ? v[element] : v) as Uncertain;
@@ -53,8 +53,9 @@ function link(node: CheckedComparison, i: number, compiled: readonly Evaluate[],
     };
     const d = difference(a as Uncertain, b as Uncertain);
     const { combined, shifted } = f.run.spread(d, again);
-    const slack = slackOf(relation, best(d));
-    const outcome = judge(relation, best(a as Uncertain), best(b as Uncertain), slack, combined.expanded);
+    const [p, q] = [best(a as Uncertain), best(b as Uncertain)];
+    const slack = slackOf(relation, same(p, q) ? 0 : best(d));
+    const outcome = judge(relation, p, q, slack, combined.expanded);
     return { outcome, sides: sides(a, b, slack, best((limitIsLeft ? a : b) as Uncertain), combined, shifted) };
   };
   if (node.type.is !== 'list') return (f) => one(left(f), right(f), f, null);
@@ -67,6 +68,12 @@ function link(node: CheckedComparison, i: number, compiled: readonly Evaluate[],
     if (failed.length > 0) return combinedOutcome(failed, 'fails', smaller);
     return combinedOutcome(decided, 'holds', smaller);
   };
+}
+
+/** Whether a side is written as numbers alone: `3 A`, `0.85 * 110 V`. Against a side that is not, it is the limit, wherever it stands. */
+function isFixed(node: Checked): boolean {
+  if (node.kind === 'product') return node.factors.every(({ operand }) => isFixed(operand));
+  return node.kind === 'constant';
 }
 
 /** Positive where the relation holds: of an equality any difference is short. */

@@ -21,7 +21,7 @@ export interface DecidedSides {
   readonly slack: number;
   /** The limit that the percent is of. */
   readonly limit: number;
-  /** Whether the limit is the left side: in a chain it is the outer one (D2). */
+  /** Whether the limit is the left side: in a chain it is the outer one (D2), and else what is written as numbers alone. */
   readonly limitIsLeft: boolean;
   readonly combined: Combined;
   readonly shifted: boolean;

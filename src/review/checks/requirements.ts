@@ -1,5 +1,6 @@
 // Requirements that do not hold, and concessions that have run out.
 
+import { marginWords } from '../../run/margin-words.ts';
 import { sidesText } from '../../run/record.ts';
 import type { RequirementResult } from '../../run/result.ts';
 import { dateText } from '../../text/date.ts';
@@ -28,7 +29,7 @@ export const requirements: Check = (review) =>
 function words({ force, condition, status, sides, worstAt }: RequirementResult): string {
   const said = `${force} ${condition}: ${status}`;
   if (sides === null) return said;
-  const margin = sides.margin === '' ? null : sides.slack < 0 ? `${sides.margin.replace(/^[-−]/, '')} short` : `${sides.margin} in hand`;
+  const margin = marginWords(sides, (width) => width);
   const point = worstAt.map(({ name, value }) => `${name} = ${value.short}`).join(', ');
   const parts = [sidesText(sides), margin, sides.uncertainty && `U ${sides.uncertainty}`, point && `at ${point}`];
   return `${said}, ${parts.filter(Boolean).join(', ')}`;

@@ -1,5 +1,7 @@
 // Requirements that changed: criteria that were loosened or dropped, decisions that turned, margins that shrank.
 import { printRange } from '../../language/print.ts';
+import { marginWords, shortest } from '../../run/margin-words.ts';
+import { sidesText } from '../../run/record.ts';
 import type { RequirementResult, Sides, Status } from '../../run/result.ts';
 import { dateText } from '../../text/date.ts';
 import type { RequirementChange } from '../comparison.ts';
@@ -32,7 +34,7 @@ function requirementChange(pair: Pair, old: RequirementResult | null, now: Requi
     written: own ? null : textsOf(old && writtenText(old, pair.old), now && writtenText(now, pair.new)),
     status: { old: old?.status ?? null, new: now?.status ?? null },
     turned: old === null || now === null ? null : turn(old.status, now.status),
-    sides: decided ? null : textsOf(old && sidesText(old.sides), now && sidesText(now.sides)),
+    sides: decided ? null : textsOf(old && decidedText(old.sides), now && decidedText(now.sides)),
     rows,
     ...clauses,
     concession,
@@ -63,15 +65,9 @@ function turnedRows(old: RequirementResult, now: RequirementResult): Requirement
   });
 }
 
-const MARKS: Readonly<Record<string, string>> = { '<=': '≤', '>=': '≥', '!=': '≠', '==': '=' };
-
 /** `34.40 A ≤ 40 A, 14 % in hand`. */
-function sidesText(sides: Sides | null): string | null {
-  if (sides === null) return null;
-  const { left, right, relation, margin, percent, slack } = sides;
-  const both = `${left.short} ${MARKS[relation] ?? relation} ${right.short}`;
-  if (margin === '') return both;
-  return `${both}, ${(percent ?? margin).replace(/^[-−]/, '')} ${slack < 0 ? 'short' : 'in hand'}`;
+function decidedText(sides: Sides | null): string | null {
+  return sides && [sidesText(sides), marginWords(sides, shortest)].filter((part) => part !== null).join(', ');
 }
 
 /** `shall I_n <= K.I_AC3 for each motors throughout U_0 from 104.5 V to 115.5 V`. */

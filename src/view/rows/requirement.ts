@@ -1,6 +1,7 @@
 // The row of a requirement: its condition, both sides, the margin in hand and where the value lies against the limit.
 import type { Requirement } from '../../language/ast.ts';
 import { print, printRange } from '../../language/print.ts';
+import { marginWords } from '../../run/margin-words.ts';
 import type { RequirementResult, Sides } from '../../run/result.ts';
 import { dateText } from '../../text/date.ts';
 import { differenceFromSI } from '../../units/quantity.ts';
@@ -32,17 +33,11 @@ function sidesOf(sides: Sides): SidesView {
     left: valueView(sides.left),
     right: valueView(sides.right),
     relation: RELATIONS[sides.relation],
-    margin: marginText(sides),
+    margin:
+      marginWords(sides, (margin, percent) => `${readableText(margin)}${percent === null ? '' : ` (${readableText(percent)})`}`) ?? '',
     uncertainty: sides.uncertainty && `U = ${readableText(sides.uncertainty)}`,
     gauge: gaugeOf(sides),
   };
-}
-
-function marginText({ slack, margin, percent }: Sides): string {
-  if (margin === '') return '';
-  if (slack === 0) return 'exactly at the limit';
-  const width = [margin, percent].map((t) => t && readableText(t.replace(/^[-−]/, '')));
-  return `${width[0]}${width[1] ? ` (${width[1]})` : ''} ${slack > 0 ? 'in hand' : 'short'}`;
 }
 
 function gaugeOf({ left, right, relation, limitIsLeft, expanded }: Sides): GaugeView | null {
