@@ -1,13 +1,11 @@
 // The files that an open sheet reads. Evaluation does not wait, so they are read ahead of it and watched.
 import * as vscode from 'vscode';
-import type { SheetFiles } from '../run/files.ts';
+import type { FileAnswer, SheetFiles } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
 import { linkRefusal } from './links.ts';
 
-type FileAnswer = ReturnType<SheetFiles['read']>;
-
 export interface OpenFiles extends SheetFiles, vscode.Disposable {
-  /** Reads what evaluation asked for in vain; whether there was any, so that it is worth evaluating again. */
+  /** Reads what evaluation asked for in vain, and what has changed since; whether there was any, so that it is worth evaluating again. */
   settle(): Promise<boolean>;
 }
 
@@ -18,14 +16,15 @@ export function openFiles(sheet: vscode.Uri, changed: (() => void) | null): Open
   const wanted = new Set<string>();
   const watchers = new Map<string, vscode.Disposable>();
 
-  const forget = (path: string) => {
-    known.delete(path);
+  // Until it is read again the file counts as it was: results stay, and are compared with what the file holds then.
+  const outdate = (path: string) => {
+    wanted.add(path);
     changed?.();
   };
   const watch = (path: string) => {
     if (changed === null || watchers.has(path)) return;
     const watcher = vscode.workspace.createFileSystemWatcher(new vscode.RelativePattern(folder, path));
-    for (const event of [watcher.onDidChange, watcher.onDidCreate, watcher.onDidDelete]) event(() => forget(path));
+    for (const event of [watcher.onDidChange, watcher.onDidCreate, watcher.onDidDelete]) event(() => outdate(path));
     watchers.set(path, watcher);
   };
   return {

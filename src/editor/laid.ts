@@ -35,12 +35,21 @@ export function lay(sheet: Sheet, starts: readonly (number | null)[], snapshot: 
   return { sheet, shownBy, blocks: calcCells(sheet).map((cell) => shownBy.get(cell)), snapshot };
 }
 
+/** Whether the same cells of a notebook show the same blocks. */
+export function liesAs(a: Laid, b: Laid): boolean {
+  return sameCells(a.snapshot, b.snapshot) && a.blocks.length === b.blocks.length && a.blocks.every((cell, i) => cell === b.blocks[i]);
+}
+
+function sameCells(before: Snapshot, now: Snapshot): boolean {
+  return (
+    before.cells.length === now.cells.length &&
+    now.cells.every((cell, i) => cell === before.cells[i] && now.languages[i] === before.languages[i])
+  );
+}
+
 /** The numbers of the blocks whose code is another now; null where anything else has changed too. */
 export function editedBlocks({ snapshot: before, blocks }: Laid, now: Snapshot): readonly number[] | null {
-  const same =
-    before.cells.length === now.cells.length &&
-    now.cells.every((cell, i) => cell === before.cells[i] && now.languages[i] === before.languages[i]);
-  if (!same) return null;
+  if (!sameCells(before, now)) return null;
   const numbers = now.cells.flatMap((cell, i) => (now.texts[i] === before.texts[i] ? [] : [blocks.indexOf(cell)]));
   return numbers.includes(-1) ? null : numbers;
 }

@@ -1,11 +1,12 @@
 // One open sheet: evaluated when it opens and after every edit, only as far as the edit reaches.
 import type * as vscode from 'vscode';
+import { editCell } from '../run/edit-cell.ts';
+import { editSheet } from '../run/edit-sheet.ts';
 import { evaluateSheet, resultOf, type SheetEvaluation } from '../run/evaluate.ts';
 import { type OpenSheet, openSheet } from '../run/open-sheet.ts';
 import type { SheetResult } from '../run/result.ts';
-import { editCell } from '../run/update.ts';
 import { type OpenFiles, openFiles, settled } from './files.ts';
-import { editedBlocks, type Laid, lay, snapshot } from './laid.ts';
+import { editedBlocks, type Laid, lay, liesAs, snapshot } from './laid.ts';
 import { currentText } from './notebook-document.ts';
 
 /** How long a line may stay unfinished before that is shown as an error, in milliseconds. */
@@ -56,8 +57,11 @@ export function openSession(notebook: vscode.NotebookDocument, listener: Listene
   let timer: ReturnType<typeof setTimeout> | undefined;
   let updating: Promise<void> | null = null;
   let evaluation: SheetEvaluation | null = null;
+  /** Whether a file that the sheet reads has changed. */
   let stale = false;
   let live = true;
+  /** Whether there is an answer that nobody was told of. */
+  let untold = false;
   /** Numbers of the cells that may show something new since the last answer that was shown; null: all. */
   let unshown: ReadonlySet<number> | null = null;
   /** How many lines of each block could not be read when it was shown last. */
@@ -69,16 +73,18 @@ export function openSession(notebook: vscode.NotebookDocument, listener: Listene
   });
 
   async function bringUp(): Promise<void> {
-    const next = (!stale && answer && (await afterEdit(answer, notebook, files))) || null;
-    if (next === 'same') return;
+    const reread = stale;
     stale = false;
-    answer = next ?? (await afresh(notebook, files));
-    const { changed } = answer;
-    unshown = unshown && changed && new Set([...unshown, ...changed]);
+    const next = answer ? await afterEdit(answer, notebook, files, reread) : await afresh(notebook, files);
+    if (next === 'same') return;
+    answer = next;
+    untold = true;
+    unshown = joined(unshown, answer.changed);
   }
   function tell(anyway = false): void {
-    if (!answer || (unshown?.size === 0 && !anyway)) return;
+    if (!answer || !(untold || anyway)) return;
     answer = { ...answer, changed: unshown };
+    untold = false;
     unshown = new Set();
     unread = unreadLines(answer.open);
     listener.answered(session);
@@ -145,24 +151,40 @@ async function afresh(notebook: vscode.NotebookDocument, files: OpenFiles): Prom
   return { open, result: resultOf(open), laid: lay(open.loaded.sheet, starts, now), changed: null };
 }
 
-/** The answer after an edit of blocks alone; null where the sheet must be read anew, `same` where nothing was edited. */
-async function afterEdit(
-  { open, result, laid }: Answer,
-  notebook: vscode.NotebookDocument,
-  files: OpenFiles,
-): Promise<Answer | 'same' | null> {
+/** The answer after an edit, `same` where nothing was edited. `reread`: a file that the sheet reads has changed. */
+async function afterEdit(before: Answer, notebook: vscode.NotebookDocument, files: OpenFiles, reread: boolean): Promise<Answer | 'same'> {
+  const { open, laid } = before;
   const now = snapshot(notebook);
-  const edited = editedBlocks(laid, now);
-  if (edited === null) return null;
-  if (edited.length === 0) return 'same';
+  const edited = reread ? null : editedBlocks(laid, now);
+  if (edited?.length === 0) return 'same';
+  if (edited === null) return afterAnyEdit(before, notebook, files);
   const touched = new Set<number>();
   for (const number of edited) for (const other of editCell(open, number, laid.blocks[number]!.document.getText())) touched.add(other);
-  if (await files.settle()) return null;
+  if (await files.settle()) return afterAnyEdit(before, notebook, files, touched);
+  return answerOf(before, { ...laid, snapshot: now }, touched);
+}
+
+/** The answer after an edit of the text around the blocks, of cells, or of files. */
+async function afterAnyEdit(before: Answer, notebook: vscode.NotebookDocument, files: OpenFiles, known: ReadonlySet<number> = new Set()) {
+  const { open } = before;
+  const now = snapshot(notebook);
+  const { text, starts } = currentText(notebook);
+  let touched: ReadonlySet<number> | null = known;
+  await settled(files, () => {
+    touched = joined(touched, editSheet(open, text));
+  });
+  const laid = lay(open.loaded.sheet, starts, now);
+  return answerOf(before, laid, liesAs(before.laid, laid) ? touched : null);
+}
+
+function answerOf({ open, result }: Answer, laid: Laid, touched: ReadonlySet<number> | null): Answer {
   const after = resultOf(open);
   // An entry shows who uses it with which value: it changes with those that read it.
-  const changed = new Set([...touched, ...readBy(touched, result), ...readBy(touched, after)]);
-  return { open, result: after, laid: { ...laid, snapshot: now }, changed };
+  const changed = touched && new Set([...touched, ...readBy(touched, result), ...readBy(touched, after)]);
+  return { open, result: after, laid, changed };
 }
+
+const joined = (a: ReadonlySet<number> | null, b: ReadonlySet<number> | null) => a && b && new Set([...a, ...b]);
 
 /** Numbers of the cells whose entries these cells read. */
 function readBy(cells: ReadonlySet<number>, { cells: all, entries }: SheetResult): number[] {

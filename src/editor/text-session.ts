@@ -1,8 +1,8 @@
 // A sheet that is open as text: read when help is asked for or typing pauses, and evaluated only as far as the edits reach.
 import type * as vscode from 'vscode';
+import { editSheet } from '../run/edit-sheet.ts';
 import { resultOf } from '../run/evaluate.ts';
 import { type OpenSheet, openSheet } from '../run/open-sheet.ts';
-import { editSheet } from '../run/update.ts';
 import { openFiles, settled } from './files.ts';
 import { type Page, textPage } from './page.ts';
 
@@ -19,7 +19,6 @@ export function openTextSession(document: vscode.TextDocument, stale: () => void
   let version = -1;
   let busy: Promise<Page> | null = null;
   const files = openFiles(document.uri, () => {
-    open = null;
     version = -1;
     stale();
   });
@@ -27,9 +26,12 @@ export function openTextSession(document: vscode.TextDocument, stale: () => void
     if (page && version === document.version) return page;
     const text = document.getText();
     version = document.version;
-    if (open) editSheet(open, text);
-    if (!open || (await files.settle())) open = await settled(files, () => openSheet(text, files));
-    page = textPage(document, open, resultOf(open));
+    const now = await settled(files, () => {
+      if (open) editSheet(open, text);
+      else open = openSheet(text, files);
+      return open;
+    });
+    page = textPage(document, now, resultOf(now));
     return page;
   }
   return {

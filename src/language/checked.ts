@@ -4,7 +4,7 @@ import type { Span } from '../text/span.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Relation } from './ast.ts';
 import type { Builtin } from './functions/builtin.ts';
-import type { ColumnModel, Item, TableModel } from './program.ts';
+import type { ColumnModel, Ground, Item, TableModel } from './program.ts';
 import type { Type } from './type.ts';
 import type { Input } from './uncertainty/input.ts';
 
@@ -256,6 +256,7 @@ export interface Instance {
   readonly calls: number;
   /** Items that the body reads. */
   readonly reads: readonly Item[];
+  readonly grounds: ReadonlySet<Ground>;
   /** Compiled when first called. */
   compiled: ((frame: import('./compiler/frame.ts').Frame) => unknown) | null;
 }
@@ -277,6 +278,7 @@ export interface NoInstance {
   /** The error to be told at each call; null where it is told elsewhere. */
   readonly problem: Problem | null;
   readonly reads: readonly Item[];
+  readonly grounds: ReadonlySet<Ground>;
   readonly lost: readonly string[];
 }
 
@@ -319,6 +321,8 @@ export interface CheckedStatement {
   readonly frameSize: number;
   /** Items that it reads directly (through the functions that it calls as well), in order of first use. */
   readonly reads: readonly Item[];
+  /** Tables of its sheet, and used sheets, that names in it lead to: it is to be checked again when one of them has changed. */
+  readonly grounds: ReadonlySet<Ground>;
   /** Tables and columns that it reads and that could not be read from the file. */
   readonly lost: readonly string[];
   readonly problems: readonly Problem[];

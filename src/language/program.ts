@@ -74,15 +74,18 @@ export interface ColumnModel {
   readonly broken: boolean;
 }
 
-/** A table as one module sees it. */
+/** A table as one module sees it: the same object as long as the sheet has a table of that name, whatever is edited in it. */
 export interface TableModel {
   readonly module: Module;
   readonly name: string;
-  readonly at: Span;
-  readonly rowCount: number;
-  readonly columns: ReadonlyMap<string, ColumnModel>;
+  at: Span;
+  rowCount: number;
+  columns: ReadonlyMap<string, ColumnModel>;
   /** Names of the columns of data in order; computed columns follow in the order of the text. */
-  readonly order: readonly string[];
+  order: readonly string[];
   /** It could not be read at all (reported there), so nothing is known of its columns. */
-  readonly broken: boolean;
+  broken: boolean;
 }
+
+/** What an item was checked against besides the items that it reads: a table of the sheet, or a used sheet as a whole. */
+export type Ground = TableModel | Module;

@@ -71,7 +71,17 @@ function closeCircle(circle: readonly Waiting[]): readonly Waiting[] {
 
 function circular(problems: readonly Problem[], next: Item): CheckedStatement {
   const signature = { type: UNKNOWN, display: null, uncertain: false };
-  return { signature, plan: { kind: 'nothing' }, frameSize: 0, reads: [next], lost: [], problems, inputs: [], failed: true };
+  return {
+    signature,
+    plan: { kind: 'nothing' },
+    frameSize: 0,
+    reads: [next],
+    grounds: new Set(),
+    lost: [],
+    problems,
+    inputs: [],
+    failed: true,
+  };
 }
 
 const before = (a: Item, b: Item) => (a.module.id - b.module.id || a.cell - b.cell || a.statement.at.start - b.statement.at.start) < 0;

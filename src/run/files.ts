@@ -2,7 +2,13 @@
 
 export interface SheetFiles {
   /** The file's text, or why it is not to be had. The path is relative to the sheet, written with `/`. */
-  read(path: string): string | { readonly refused: string };
+  read(path: string): FileAnswer;
+}
+
+export type FileAnswer = string | { readonly refused: string };
+
+export function sameAnswer(a: FileAnswer, b: FileAnswer): boolean {
+  return a === b || (typeof a === 'object' && typeof b === 'object' && a.refused === b.refused);
 }
 
 /** No files at all: `use` and CSV tables are refused. */

@@ -5,14 +5,14 @@ import { parse } from '../language/parser.ts';
 import { nameProblem } from '../language/problems/names.ts';
 import { typeProblem } from '../language/problems/types.ts';
 import type { Definition } from '../language/program.ts';
-import { readCsvTable } from '../sheet/csv.ts';
 import { digest, type UsedFile } from '../sheet/digest.ts';
 import { readSheet } from '../sheet/read-sheet.ts';
 import { calcCells, type Sheet } from '../sheet/sheet.ts';
 import type { Table } from '../sheet/table.ts';
 import type { Problem } from '../text/problem.ts';
 import type { Span } from '../text/span.ts';
-import { resolvePath, type SheetFiles } from './files.ts';
+import { type FileAnswer, resolvePath, type SheetFiles, sameAnswer } from './files.ts';
+import { type LinkedTable, linkedTables } from './linked-tables.ts';
 import { type BuiltModule, buildModule, type ParsedCell } from './module.ts';
 import { useProblem } from './problems.ts';
 
@@ -24,8 +24,13 @@ export interface Loaded extends BuiltModule {
   readonly sheet: Sheet;
   readonly path: string;
   readonly parsed: ParsedCell[];
+  /** What its `use` statements found at each path. */
+  readonly answers: ReadonlyMap<string, FileAnswer>;
+  readonly linked: readonly LinkedTable[];
   /** All tables: of the sheet's text and of CSV files. */
   readonly tables: readonly Table[];
+  /** What its own `use` statements bring, each once. */
+  readonly brought: readonly Loaded[];
   /** What it uses, each once, deepest first. */
   readonly uses: readonly Loaded[];
   /** Problems of `use` statements, by the cell and the statement they stand in. */
@@ -41,16 +46,36 @@ interface Loading {
   /** Sheets being loaded, outermost first. */
   readonly open: readonly string[];
   readonly known: Map<string, Loaded>;
+  readonly answers: Map<string, FileAnswer>;
 }
 
 /** Loads a sheet from its text. */
 export function loadSheet(text: string, files: SheetFiles): Loaded {
-  return load('sheet', '', text, { files, open: [], known: new Map() });
+  return load('sheet', '', text, { files, open: [], known: new Map(), answers: new Map() });
+}
+
+/** The sheet with another text that has the same blocks, and its CSV files as they are now; what it uses stays. */
+export function reread(loaded: Loaded, text: string, files: SheetFiles): Loaded {
+  const sheet = text === loaded.sheet.text ? loaded.sheet : readSheet(text);
+  return { ...loaded, ...textOf('sheet', sheet, linkedTables(sheet, loaded.path, files, loaded.linked), loaded.brought) };
+}
+
+/** Whether what a sheet uses has changed since it was loaded. */
+export function usesChanged(loaded: Loaded, files: SheetFiles): boolean {
+  const isOther = (path: string, answer: FileAnswer) => !sameAnswer(files.read(path), answer);
+  return (
+    [...loaded.answers].some(([path, answer]) => isOther(path, answer)) ||
+    loaded.uses.some(
+      ({ answers, linked }) =>
+        [...answers].some(([path, answer]) => isOther(path, answer)) ||
+        linked.some(({ path, answer }) => path !== null && isOther(path, answer)),
+    )
+  );
 }
 
 /** The sheet with other code in one calc cell; everything else is as it was read. */
 export function reloadSheet(loaded: Loaded, parsed: ParsedCell[], files: SheetFiles): Loaded {
-  return assemble('sheet', '', loaded.sheet, parsed, { files, open: [], known: new Map() });
+  return assemble('sheet', '', loaded.sheet, parsed, { files, open: [], known: new Map(), answers: new Map() });
 }
 
 function load(kind: 'sheet' | 'used', path: string, text: string, loading: Loading): Loaded {
@@ -60,34 +85,36 @@ function load(kind: 'sheet' | 'used', path: string, text: string, loading: Loadi
 }
 
 function assemble(kind: 'sheet' | 'used', path: string, sheet: Sheet, parsed: ParsedCell[], loading: Loading): Loaded {
-  const csv = readCsvTables(sheet, path, loading.files);
-  const tables = [...sheet.tables, ...csv.tables];
-  const built = buildModule(kind, path, parsed, tables);
-  const uses: Loaded[] = [];
+  const linked = linkedTables(sheet, path, loading.files);
+  const built = buildModule(kind, path, parsed, allTables(sheet, linked));
+  const brought: Loaded[] = [];
   const useProblems = new Map<ast.Use, Problem[]>();
-  const files = new Map<string, UsedFile>(csv.files.map((f) => [f.path, f]));
   const statements = parsed.flatMap((cell) => cell.statements).filter((s) => s.kind === 'use');
   for (const statement of statements) {
     const problems: Problem[] = [];
     useProblems.set(statement, problems);
     const used = loadUsed(statement, path, loading, problems);
     if (used === null) continue;
-    if (!uses.includes(used)) uses.push(used);
-    for (const file of used.files) files.set(file.path, file);
-    files.set(used.path, { path: used.path, digest: digest(used.sheet.text, used.files) });
+    if (!brought.includes(used)) brought.push(used);
     bring(built, statement, used, problems);
   }
-  return {
-    ...built,
-    sheet,
-    path,
-    parsed,
-    tables,
-    uses: [...new Set(uses.flatMap((u) => [...u.uses, u]))],
-    useProblems,
-    tableProblems: [...csv.problems, ...sourceProblems(kind, sheet, tables)],
-    files: [...files.values()],
-  };
+  const uses = [...new Set(brought.flatMap((u) => [...u.uses, u]))];
+  return { ...built, ...textOf(kind, sheet, linked, brought), path, parsed, answers: loading.answers, brought, uses, useProblems };
+}
+
+/** What there is to a sheet beside its blocks. */
+function textOf(kind: 'sheet' | 'used', sheet: Sheet, linked: readonly LinkedTable[], brought: readonly Loaded[]) {
+  const tables = allTables(sheet, linked);
+  const tableProblems = [...linked.flatMap(({ problems }) => problems), ...sourceProblems(kind, sheet, tables)];
+  return { sheet, linked, tables, tableProblems, files: filesRead(linked, brought) };
+}
+
+const allTables = (sheet: Sheet, linked: readonly LinkedTable[]) => [...sheet.tables, ...linked.map(({ table }) => table)];
+
+function filesRead(linked: readonly LinkedTable[], brought: readonly Loaded[]): readonly UsedFile[] {
+  const own = linked.flatMap(({ file }) => file ?? []);
+  const used = brought.flatMap((u) => [...u.files, { path: u.path, digest: digest(u.sheet.text, u.files) }]);
+  return [...new Map([...own, ...used].map((file) => [file.path, file])).values()];
 }
 
 /** A table without source is an input without source. */
@@ -104,7 +131,10 @@ function loadUsed(statement: ast.Use, from: string, loading: Loading, problems: 
   if (path === null) return refuse(problems, at, written, 'a path is relative to the sheet, with "/" between folders');
   if (!path.endsWith('.ampwright.md')) return refuse(problems, at, written, 'a sheet is a file `*.ampwright.md`');
   const known = loading.known.get(path);
-  if (known !== undefined) return known;
+  if (known !== undefined) {
+    loading.answers.set(path, known.sheet.text);
+    return known;
+  }
   const circle = loading.open.indexOf(path);
   if (circle !== -1) {
     problems.push(useProblem('use-circle', at, { paths: [...loading.open.slice(circle), path] }));
@@ -115,8 +145,9 @@ function loadUsed(statement: ast.Use, from: string, loading: Loading, problems: 
     return null;
   }
   const text = loading.files.read(path);
+  loading.answers.set(path, text);
   if (typeof text !== 'string') return refuse(problems, at, written, text.refused);
-  const loaded = load('used', path, text, { ...loading, open: [...loading.open, path] });
+  const loaded = load('used', path, text, { ...loading, open: [...loading.open, path], answers: new Map() });
   loading.known.set(path, loaded);
   return loaded;
 }
@@ -152,25 +183,4 @@ function sameDefinition(a: Definition, b: Definition): boolean {
 
 function pathOf(definition: Definition): string {
   return definition.kind === 'table' ? definition.table.module.path : definition.item.module.path;
-}
-
-function readCsvTables(sheet: Sheet, from: string, files: SheetFiles) {
-  const tables: Table[] = [];
-  const read: UsedFile[] = [];
-  const problems: { problem: Problem; path: string | null }[] = [];
-  for (const caption of sheet.csvTables) {
-    const path = resolvePath(from, caption.path ?? '');
-    const text = path === null ? { refused: 'a path is relative to the sheet, with "/" between folders' } : files.read(path);
-    if (typeof text !== 'string' || path === null) {
-      const reason = typeof text === 'string' ? '' : text.refused;
-      problems.push({ problem: useProblem('table-refused', caption.at, { path: caption.path ?? '', reason }), path: null });
-      tables.push({ ...caption, columns: [], rowCount: 0, broken: true });
-      continue;
-    }
-    const made = readCsvTable(text, caption);
-    tables.push(made.table);
-    problems.push(...made.problems.map((problem) => ({ problem, path })));
-    read.push({ path, digest: digest(text) });
-  }
-  return { tables, files: read, problems };
 }

@@ -3,7 +3,7 @@ import { all, create } from 'mathjs';
 import { evaluateSheet, resultOf } from '../../src/run/evaluate.ts';
 import { NO_FILES } from '../../src/run/files.ts';
 import { openSheet } from '../../src/run/open-sheet.ts';
-import { editCell } from '../../src/run/update.ts';
+import { editCell } from '../../src/run/edit-cell.ts';
 import { compareTimes, onceTime } from './measure.ts';
 import type { BenchRow } from './row.ts';
 

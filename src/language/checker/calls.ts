@@ -9,7 +9,7 @@ import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import type { Item } from '../program.ts';
 import { elementOf, listOf, type Type } from '../type.ts';
-import { type Context, checkExpression, failed, unknown } from './context.ts';
+import { type Context, checkExpression, define, failed, unknown } from './context.ts';
 import { describe } from './describe.ts';
 import { countCalls } from './effort.ts';
 import { instantiate } from './instances.ts';
@@ -18,7 +18,7 @@ import { passes } from './passing.ts';
 
 export function checkCall(c: Context, node: ast.Call): Checked {
   const { name } = node.callee;
-  const defined = c.world.define(c.module, name);
+  const defined = define(c, name);
   const own = defined?.kind === 'item' && defined.item.statement.kind === 'function' ? defined.item : null;
   const builtin = findBuiltin(name);
   if (builtin !== undefined) return checkBuiltin(c, node, builtin);

@@ -3,7 +3,7 @@ import type { Problem } from '../../text/problem.ts';
 import type { Span } from '../../text/span.ts';
 import type { Expression, Local } from '../ast.ts';
 import type { Checked, Display, Instance, Signature } from '../checked.ts';
-import type { Definition, Item, Module, TableModel } from '../program.ts';
+import type { Definition, Ground, Item, Module, TableModel } from '../program.ts';
 import { type Type, UNKNOWN } from '../type.ts';
 import type { Input } from '../uncertainty/input.ts';
 
@@ -50,6 +50,8 @@ export interface Context {
   readonly module: Module;
   readonly problems: Problem[];
   readonly reads: Set<Item>;
+  /** Tables of the sheet and used sheets that names have led to. */
+  readonly grounds: Set<Ground>;
   /** Tables and columns that it reads and that could not be read from the file: reported there, unknown here. */
   readonly lost: Set<string>;
   /** Items whose signature was needed and is not known yet: the check is to be made again after theirs. */
@@ -80,6 +82,7 @@ export function contextFor(world: World, item: Item, dispatch: Context['dispatch
     module: item.module,
     problems: [],
     reads: new Set(),
+    grounds: new Set(),
     lost: new Set(),
     missing: new Set(),
     inputs: [],
@@ -92,6 +95,24 @@ export function contextFor(world: World, item: Item, dispatch: Context['dispatch
     calls: 0,
     instances: [],
   };
+}
+
+/** What a name means where the statement stands; null where nothing. */
+export function define(c: Context, name: string): Definition | null {
+  const found = c.world.define(c.module, name);
+  if (found?.kind === 'table') noteTable(c, found.table);
+  else if (found?.item.module.kind === 'used') c.grounds.add(found.item.module);
+  return found;
+}
+
+function noteTable(c: Context, table: TableModel): void {
+  if (table.module.kind !== 'library') c.grounds.add(table.module.kind === 'used' ? table.module : table);
+}
+
+/** Notes the table whose rows a value of this type is or holds. */
+export function noteTableOf(c: Context, type: Type): void {
+  if (type.is === 'list') noteTableOf(c, type.of);
+  else if (type.is === 'row' || type.is === 'table') noteTable(c, type.table);
 }
 
 /** Runs `check` with another scope inside. */

@@ -16,6 +16,7 @@ export function finish(c: Context, signature: Signature | null, plan: Plan): Che
     plan,
     frameSize: c.frameSize,
     reads: [...c.reads],
+    grounds: c.grounds,
     lost: [...c.lost],
     problems: once(c.problems),
     inputs: c.inputs,

@@ -9,7 +9,7 @@ import { typeProblem } from '../problems/types.ts';
 import type { Item } from '../program.ts';
 import { type Type, typeKey } from '../type.ts';
 import { topParts, walk } from '../walk.ts';
-import { type Binding, type Context, checkExpression, contextFor, takeLocal, within } from './context.ts';
+import { type Binding, type Context, checkExpression, contextFor, noteTableOf, takeLocal, within } from './context.ts';
 import { declare, displayOfMark } from './declared.ts';
 import { withLocals } from './locals.ts';
 import { checkCondition } from './logic.ts';
@@ -59,7 +59,12 @@ function isOfChain({ code }: Problem): boolean {
 
 /** The sound instance, or why there is none. */
 function outcome(c: Context, item: Item, instance: Instance, inner: Context, open: boolean): Instance | NoInstance {
-  const none = (problem: Problem | null): NoInstance => ({ problem, reads: [...inner.reads], lost: [...inner.lost] });
+  const none = (problem: Problem | null): NoInstance => ({
+    problem,
+    reads: [...inner.reads],
+    grounds: inner.grounds,
+    lost: [...inner.lost],
+  });
   const error = inner.problems.find((p) => p.severity === 'error');
   if (error !== undefined) return none(open ? insideFunction(c, item, error) : null);
   if (instance.body.type.is === 'unknown' || inner.missing.size > 0) return none(null);
@@ -75,6 +80,7 @@ function insideFunction(c: Context, item: Item, error: Problem): Problem {
 
 function useKnown(c: Context, known: Instance | NoInstance, at: Span): Instance | null {
   for (const read of known.reads) c.reads.add(read);
+  for (const ground of known.grounds) c.grounds.add(ground);
   if (!('problem' in known)) return known;
   for (const lost of known.lost) c.lost.add(lost);
   if (known.problem !== null) c.problems.push({ ...known.problem, at });
@@ -97,6 +103,7 @@ export function checkBody(
     const { name, at } = parameter.name;
     if (names.has(name)) inner.problems.push(nameProblem('defined-twice', at, { name }));
     names.set(name, { index: takeLocal(inner), type: types[i]!, display, uncertain });
+    noteTableOf(inner, types[i]!);
   });
   const { locals: clauseLocals, needs: clauseNeeds } = definition.clauses;
   const { body, needs, locals } = within(inner, { kind: 'names', names }, () => {
@@ -124,6 +131,7 @@ export function checkBody(
     depth: inner.depth + 1,
     calls: inner.calls + 1,
     reads: [...inner.reads],
+    grounds: inner.grounds,
     compiled: null,
   };
   return { instance, inner };

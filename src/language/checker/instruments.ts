@@ -9,7 +9,7 @@ import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import { disagreement, elementOf, listOf, typeOfUnit } from '../type.ts';
 import { Input, limitsSpread, type Spread } from '../uncertainty/input.ts';
-import type { Context } from './context.ts';
+import { type Context, define } from './context.ts';
 import { describe, describeChecked } from './describe.ts';
 import { finish } from './finish.ts';
 
@@ -22,7 +22,7 @@ export interface RowsRead {
 /** The reading's value with the instrument's gain (shared) and its own offset. */
 export function byInstrument(c: Context, value: Checked, reading: ast.TakenBy, rows: RowsRead | null = null): Checked {
   const { name, at } = reading.instrument;
-  const defined = c.world.define(c.module, name);
+  const defined = define(c, name);
   if (defined === null) {
     c.problems.push(nameProblem('unknown-instrument', at, { name, near: nearSpellings(name, c.world.namesOf(c.module, 'value')) }));
     return value;

@@ -10,14 +10,24 @@ import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import type { ColumnModel, Definition, Item, TableModel } from '../program.ts';
 import { listOf, quantity, UNKNOWN } from '../type.ts';
-import { type Binding, type Context, checkExpression, failed, type LazyBinding, type Scope, unknown } from './context.ts';
+import {
+  type Binding,
+  type Context,
+  checkExpression,
+  define,
+  failed,
+  type LazyBinding,
+  noteTableOf,
+  type Scope,
+  unknown,
+} from './context.ts';
 import { describeValue } from './describe.ts';
 import { checkLocal } from './locals.ts';
 
 export function checkName(c: Context, node: ast.NameReference): Checked {
   const rows = rowsWith(c, node.name);
   const local = findLocal(c, node.name);
-  const defined = c.world.define(c.module, node.name);
+  const defined = define(c, node.name);
   const value = defined !== null && isValue(defined) ? defined : null;
   if (rows.length > 1 || (rows.length === 1 && (local !== null || (value !== null && inSheet(value))))) {
     const other = rows.length > 1 ? 'a column of another row' : local !== null ? 'a local name' : 'a name of the sheet';
@@ -73,7 +83,7 @@ export function checkMember(c: Context, node: ast.Member): Checked {
 /** The left side of a dot: a table's name means the whole table, whatever columns are in scope. */
 function memberBase(c: Context, node: ast.Expression): Checked {
   if (node.kind === 'name' && rowsWith(c, node.name).length === 0 && findLocal(c, node.name) === null) {
-    const defined = c.world.define(c.module, node.name);
+    const defined = define(c, node.name);
     if (defined?.kind === 'table') return tableValue(c, defined.table, node.at);
   }
   return checkExpression(c, node);
@@ -112,6 +122,7 @@ export function readItem(c: Context, item: Item) {
   c.reads.add(item);
   const signature = c.world.signature(item);
   if (signature === null) c.missing.add(item);
+  else noteTableOf(c, signature.type);
   return signature;
 }
 

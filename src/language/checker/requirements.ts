@@ -7,7 +7,7 @@ import { typeProblem } from '../problems/types.ts';
 import { valueProblem } from '../problems/values.ts';
 import { elementOf } from '../type.ts';
 import { meet } from './agreement.ts';
-import { type Context, checkExpression, takeLocal, within } from './context.ts';
+import { type Context, checkExpression, define, takeLocal, within } from './context.ts';
 import { describeValue } from './describe.ts';
 import { finish, hopeless } from './finish.ts';
 import { followsFrom } from './follows.ts';
@@ -57,7 +57,7 @@ function checkThroughout(c: Context, node: ast.Requirement): Throughout | null {
   const spans: Throughout[number][] = [];
   for (const span of node.throughout) {
     const { name, at } = span.variable;
-    const defined = c.world.define(c.module, name);
+    const defined = define(c, name);
     if (defined?.kind !== 'item' || defined.item.statement.kind !== 'entry') {
       c.problems.push(nameProblem('unknown-name', at, { name, near: nearSpellings(name, c.world.namesOf(c.module, 'value')) }));
       return null;

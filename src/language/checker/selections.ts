@@ -7,14 +7,14 @@ import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import type { TableModel } from '../program.ts';
 import { topParts } from '../walk.ts';
-import { type Context, failed, takeLocal, unknown, within } from './context.ts';
+import { type Context, define, failed, takeLocal, unknown, within } from './context.ts';
 import { describe } from './describe.ts';
 import { checkCondition } from './logic.ts';
 import { columnOf, rowValue } from './names.ts';
 
 /** The table of a name; null where there is none, or where it could not be read (both reported). */
 export function tableOf(c: Context, name: ast.Identifier): TableModel | null {
-  const defined = c.world.define(c.module, name.name);
+  const defined = define(c, name.name);
   if (defined?.kind === 'table' && !defined.table.broken) return defined.table;
   if (defined?.kind === 'table') {
     c.lost.add(name.name);

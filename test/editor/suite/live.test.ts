@@ -1,7 +1,7 @@
 // A sheet is alive: results stand under its cells as soon as it opens and follow every edit, with nothing to run.
 import assert from 'node:assert';
 import * as vscode from 'vscode';
-import { block, closeAll, edit, openSheet, plainResult, resultSaying, sheetOf } from '../support/sheet.ts';
+import { block, closeAll, edit, openSheet, plainResult, resultSaying, sheetOf, writeFile } from '../support/sheet.ts';
 import { atTheScreen, click, press, target, typeText } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
@@ -28,6 +28,41 @@ describe('an open sheet', () => {
     await resultSaying(notebook, 1, 'c = 5.000 A');
     assert.equal(block(notebook, 2).outputs[0], untouched);
     assert.equal(notebook.isDirty, true);
+  });
+
+  it('follows an edit of a table and of prose, and leaves alone the outputs that it does not change', async () => {
+    const table =
+      '# Motors\n\nOf the survey.\n\nTable motors — survey, invented\n\n| name | I / A |\n| --- | --: |\n| M1 | 3 |\n| M2 | 5 |\n';
+    const notebook = await openSheet(`${table}\n${sheetOf('motors.D = 2 * I', 'S = sum(motors.I)', 'b = 3 A')}`);
+    await resultSaying(notebook, 0, '10.00 A');
+    await resultSaying(notebook, 1, 'S = 8.000 A');
+    await resultSaying(notebook, 2, 'b = 3 A');
+    const outputs = () => [0, 1, 2].map((number) => block(notebook, number).outputs[0]);
+    const untouched = outputs();
+    await edit(notebook.cellAt(0), '| M2 | 5 |', '| M2 | 6 |');
+    await resultSaying(notebook, 0, '12.00 A');
+    await resultSaying(notebook, 1, 'S = 9.000 A');
+    assert.equal(outputs()[2], untouched[2]);
+    const before = outputs();
+    // What is wrong with prose is told anew, and no output is touched.
+    await edit(notebook.cellAt(0), 'survey.', 'survey, see [there](#nowhere).');
+    const wrong = () => vscode.languages.getDiagnostics(notebook.cellAt(0).document.uri);
+    const place = () => wrong().find(({ message }) => message.includes('nowhere'))?.range.start.line;
+    await waitFor('the link is told of', () => place() === 2);
+    await edit(notebook.cellAt(0), '# Motors\n', '# Motors\n\n');
+    await waitFor('it is told a line further down', () => place() === 3);
+    assert.deepEqual(outputs(), before);
+  });
+
+  it('follows a CSV file, and leaves alone the outputs that it does not change', async () => {
+    const file = await writeFile('losses.csv', 'n,L / W\n1,3\n2,4\n');
+    const notebook = await openSheet(`Table losses — [read](losses.csv)\n\n${sheetOf('S = sum(losses.L)', 'b = 3 A')}`);
+    await resultSaying(notebook, 0, 'S = 7.000 W');
+    await resultSaying(notebook, 1, 'b = 3 A');
+    const untouched = block(notebook, 1).outputs[0];
+    await vscode.workspace.fs.writeFile(file, new TextEncoder().encode('n,L / W\n1,3\n2,5\n3,1\n'));
+    await resultSaying(notebook, 0, 'S = 9.000 W');
+    assert.equal(block(notebook, 1).outputs[0], untouched);
   });
 
   atTheScreen().it('follows what is typed', async () => {

@@ -1,108 +1,18 @@
-// After an edit of one calc cell: only what depends on it is checked, evaluated and shown again; equal to a fresh run.
-import type * as ast from '../language/ast.ts';
+// How far a change reaches: what is to be checked again, and what then has to be evaluated since something that it reads has moved.
 import type { CheckedStatement } from '../language/checked.ts';
-import { literalDimension } from '../language/checker/statements.ts';
 import { RowValue } from '../language/compiler/values.ts';
 import { Fault } from '../language/fault.ts';
-import { parse } from '../language/parser.ts';
 import type { Item } from '../language/program.ts';
 import { typeKey } from '../language/type.ts';
 import { Dual } from '../language/uncertainty/dual.ts';
-import { calcCells } from '../sheet/sheet.ts';
-import { findSymbol } from '../units/catalogue.ts';
 import { checkItems } from './check-items.ts';
-import { itemOf, labelOf, ownedName } from './module.ts';
-import { evaluateOne, evaluationOrder, forgetReads, noteReads, type OpenSheet, openSheet, outsideProblems, reopen } from './open-sheet.ts';
-
-/** Gives a calc cell new code. The numbers of the cells whose result is another one now. */
-export function editCell(open: OpenSheet, number: number, code: string): ReadonlySet<number> {
-  const cell = open.cells[number]!;
-  if (cell.code === code) return new Set();
-  const parsed = parse(code);
-  const before = cell.items;
-  const sameNames = definitions(before.map((i) => i.statement)) === definitions(parsed.statements);
-  // Circles and double definitions point from one statement to places of others; what is wrong with a `use` was found when it was loaded.
-  const misused = before.some(({ statement }) => statement.kind === 'use' && open.loaded.useProblems.get(statement)?.length);
-  if (!sameNames || misused || open.circular || open.loaded.problems.size > 0) return reopen(open, number, { ...parsed, code });
-  const { items, changed } = matchItems(open, number, cell.code, code, parsed.statements);
-  for (const gone of before) if (!items.includes(gone)) forget(open, gone);
-  open.loaded.parsed[number] = { ...parsed, code };
-  open.loaded.cells[number] = items;
-  cell.code = code;
-  cell.items = items;
-  cell.outside = outsideProblems(items, parsed.problems, open.loaded);
-  cell.result = null;
-  const checked = recheck(open, changed);
-  if (checked === 'circle') return reopen(open, number, { ...parsed, code });
-  const touched = reevaluate(open, new Set([...checked, ...items.filter((i) => !cell.runs.has(i))]));
-  touched.add(number);
-  return touched;
-}
-
-/** Gives the sheet another text. The numbers of the cells whose result may be another one now; null: all. */
-export function editSheet(open: OpenSheet, text: string): ReadonlySet<number> | null {
-  if (text === open.loaded.sheet.text && open.cells.every((cell, i) => cell.code === calcCells(open.loaded.sheet)[i]!.text))
-    return new Set();
-  Object.assign(open, openSheet(text, open.files));
-  return null;
-}
-
-/**
- * What a cell defines, as one text: an edit that changes it is a new sheet. A name that is a unit as well counts with its dimension,
- * since it is warned of wherever the unit is joined to another (L4).
- */
-function definitions(statements: readonly ast.Statement[]): string {
-  return statements
-    .flatMap((s) => {
-      if (s.kind === 'use') return [`use ${s.path.value} ${s.names?.map((n) => n.name).join() ?? '*'}`];
-      if (s.kind === 'column') return [`column ${labelOf(s)}`];
-      const name = ownedName(s);
-      if (name === null) return [];
-      const unit = findSymbol(name.name) === undefined ? '' : (literalDimension(s)?.id ?? '');
-      return [`${s.kind === 'function' || s.kind === 'instrument' ? s.kind : 'value'} ${name.name} ${unit}`];
-    })
-    .join('\n');
-}
-
-/** The cell's items after the edit: the same objects where the same thing is defined, with those that are to be checked again. */
-function matchItems(open: OpenSheet, number: number, oldCode: string, code: string, statements: readonly ast.Statement[]) {
-  const cell = open.cells[number]!;
-  const known = new Map<string, Item[]>();
-  for (const item of cell.items) known.set(keyOf(item.statement), [...(known.get(keyOf(item.statement)) ?? []), item]);
-  const changed: Item[] = [];
-  const items = statements.map((statement) => {
-    const item = known.get(keyOf(statement))?.shift();
-    if (item === undefined) {
-      const made = itemOf(open.loaded.module, number, statement);
-      changed.push(made);
-      return made;
-    }
-    const text = (s: ast.Statement, of: string) => of.slice(s.at.start, s.at.end);
-    const same = text(item.statement, oldCode) === text(statement, code);
-    if (!same || item.statement.at.start !== statement.at.start || item.statement.broken !== statement.broken) changed.push(item);
-    if (!same) item.made.length = 0;
-    item.statement = statement;
-    item.label = labelOf(statement);
-    return item;
-  });
-  return { items, changed };
-}
-
-function keyOf(statement: ast.Statement): string {
-  const name = ownedName(statement);
-  return name === null ? `${statement.kind} ${labelOf(statement)}` : `name ${name.name}`;
-}
-
-function forget(open: OpenSheet, item: Item): void {
-  forgetReads(open, item);
-  open.readers.delete(item);
-}
+import { evaluateOne, evaluationOrder, forgetReads, noteReads, type OpenSheet } from './open-sheet.ts';
 
 /**
  * Checks the items again, and who reads them where what they see has changed, each behind what it reads. All that were checked, or
  * that a circle was made.
  */
-function recheck(open: OpenSheet, changed: readonly Item[]): ReadonlySet<Item> | 'circle' {
+export function recheck(open: OpenSheet, changed: Iterable<Item>): ReadonlySet<Item> | 'circle' {
   const done = new Set<Item>();
   let batch: ReadonlySet<Item> = new Set(changed);
   while (batch.size > 0) {
@@ -195,12 +105,15 @@ function looksDifferent(item: Item, old: CheckedStatement | null): boolean {
   );
 }
 
-/** Evaluates what was checked again, and on from there whatever reads a value that has changed. The cells that show something new. */
-function reevaluate(open: OpenSheet, checked: ReadonlySet<Item>): Set<number> {
+/**
+ * Evaluates what was checked again, and on from there whatever reads a value that has changed. The cells that show something new;
+ * `reshaped` are names of tables whose data have changed.
+ */
+export function reevaluate(open: OpenSheet, checked: ReadonlySet<Item>, reshaped: Iterable<string> = []): Set<number> {
   const reach = downstream(open, checked);
   const moved = new Set<Item>();
   const touched = new Set<number>();
-  const tables = new Set<string>();
+  const tables = new Set(reshaped);
   for (const item of evaluationOrder(reach, (i) => reach.has(i))) {
     if (!checked.has(item) && !isThroughout(item) && !item.checked?.reads.some((read) => moved.has(read))) continue;
     const { value, written } = item.slot;
