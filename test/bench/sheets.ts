@@ -1,9 +1,9 @@
 // Whole sheets: reading, checking, compiling and evaluating against mathjs; growth; an edit against a cold run.
 import { all, create } from 'mathjs';
+import { editCell } from '../../src/run/edit-cell.ts';
 import { evaluateSheet, resultOf } from '../../src/run/evaluate.ts';
 import { NO_FILES } from '../../src/run/files.ts';
 import { openSheet } from '../../src/run/open-sheet.ts';
-import { editCell } from '../../src/run/edit-cell.ts';
 import { compareTimes, onceTime } from './measure.ts';
 import type { BenchRow } from './row.ts';
 

@@ -1,9 +1,9 @@
 // Whole sheets: read, checked, calculated, recorded; edits give the same as a new run.
 import assert from 'node:assert/strict';
+import { editCell } from '../../../src/run/edit-cell.ts';
 import { evaluateSheet, evaluationOf } from '../../../src/run/evaluate.ts';
 import { openSheet } from '../../../src/run/open-sheet.ts';
 import { recordSheet } from '../../../src/run/record.ts';
-import { editCell } from '../../../src/run/edit-cell.ts';
 import { calcCells } from '../../../src/sheet/sheet.ts';
 import { filesOf } from '../../support/answers.ts';
 import { checkSound } from '../../support/sound.ts';
