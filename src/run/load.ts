@@ -47,11 +47,15 @@ interface Loading {
   readonly open: readonly string[];
   readonly known: Map<string, Loaded>;
   readonly answers: Map<string, FileAnswer>;
+  /** Numbers that modules had before, by path: they order sums. */
+  readonly ids: ReadonlyMap<string, number>;
 }
+
+const loadingOf = (files: SheetFiles): Loading => ({ files, open: [], known: new Map(), answers: new Map(), ids: new Map() });
 
 /** Loads a sheet from its text. */
 export function loadSheet(text: string, files: SheetFiles): Loaded {
-  return load('sheet', '', text, { files, open: [], known: new Map(), answers: new Map() });
+  return load('sheet', '', text, loadingOf(files));
 }
 
 /** The sheet with another text that has the same blocks, and its CSV files as they are now; what it uses stays. */
@@ -60,22 +64,39 @@ export function reread(loaded: Loaded, text: string, files: SheetFiles): Loaded 
   return { ...loaded, ...textOf('sheet', sheet, linkedTables(sheet, loaded.path, files, loaded.linked), loaded.brought) };
 }
 
-/** Whether what a sheet uses has changed since it was loaded. */
-export function usesChanged(loaded: Loaded, files: SheetFiles): boolean {
-  const isOther = (path: string, answer: FileAnswer) => !sameAnswer(files.read(path), answer);
-  return (
-    [...loaded.answers].some(([path, answer]) => isOther(path, answer)) ||
-    loaded.uses.some(
-      ({ answers, linked }) =>
-        [...answers].some(([path, answer]) => isOther(path, answer)) ||
-        linked.some(({ path, answer }) => path !== null && isOther(path, answer)),
-    )
-  );
+/**
+ * The sheet with the sheets that it uses as they are now; those that have not changed are the same objects. Null where a name has come
+ * to mean another kind of thing: then all is to be loaded anew.
+ */
+export function renewUses(loaded: Loaded, files: SheetFiles): Loaded | null {
+  const isOther = (path: string | null, answer: FileAnswer) => path !== null && !sameAnswer(files.read(path), answer);
+  const isStale = ({ answers, linked }: Loaded) =>
+    [...answers].some(([path, answer]) => isOther(path, answer)) || linked.some(({ path, answer }) => isOther(path, answer));
+  const stale = loaded.uses.filter((used) => isStale(used) || isOther(used.path, used.sheet.text));
+  if (stale.length === 0 && ![...loaded.answers].some(([path, answer]) => isOther(path, answer))) return loaded;
+  // Whether sheets use each other in a circle, or too deep, depends on where one begins.
+  const isKept = (used: Loaded) => !stale.includes(used) && !hasUseProblems(used);
+  const kept = loaded.uses.filter((used) => [used, ...used.uses].every(isKept));
+  const known = new Map(kept.map((used) => [used.path, used]));
+  const ids = new Map(loaded.uses.map(({ path, module }) => [path, module.id]));
+  const before = meanings(loaded);
+  loaded.module.used.clear();
+  const next = { ...loaded, ...loadUses(loaded, loaded.path, loaded.parsed, { ...loadingOf(files), known, ids }) };
+  return before !== null && before === meanings(next) ? next : null;
+}
+
+const hasUseProblems = ({ useProblems }: Pick<Loaded, 'useProblems'>) => [...useProblems.values()].some((problems) => problems.length > 0);
+
+/** What `use` brings: of which sheets, and what kind of thing each name means. Null where a `use` has problems. */
+function meanings({ module, uses, useProblems }: Loaded): string | null {
+  if (hasUseProblems({ useProblems })) return null;
+  const kindOf = (definition: Definition) => (definition.kind === 'table' ? 'table' : definition.item.statement.kind);
+  return JSON.stringify([uses.map(({ path }) => path), [...module.used].map(([name, definition]) => [name, kindOf(definition)])]);
 }
 
 /** The sheet with other code in one calc cell; everything else is as it was read. */
 export function reloadSheet(loaded: Loaded, parsed: ParsedCell[], files: SheetFiles): Loaded {
-  return assemble('sheet', '', loaded.sheet, parsed, { files, open: [], known: new Map(), answers: new Map() });
+  return assemble('sheet', '', loaded.sheet, parsed, loadingOf(files));
 }
 
 function load(kind: 'sheet' | 'used', path: string, text: string, loading: Loading): Loaded {
@@ -86,7 +107,13 @@ function load(kind: 'sheet' | 'used', path: string, text: string, loading: Loadi
 
 function assemble(kind: 'sheet' | 'used', path: string, sheet: Sheet, parsed: ParsedCell[], loading: Loading): Loaded {
   const linked = linkedTables(sheet, path, loading.files);
-  const built = buildModule(kind, path, parsed, allTables(sheet, linked));
+  const built = buildModule(kind, path, parsed, allTables(sheet, linked), loading.ids.get(path));
+  const used = loadUses(built, path, parsed, loading);
+  return { ...built, ...textOf(kind, sheet, linked, used.brought), ...used, path, parsed };
+}
+
+/** Loads what the `use` statements of a module bring, and puts its names into the module. */
+function loadUses(built: BuiltModule, path: string, parsed: readonly ParsedCell[], loading: Loading) {
   const brought: Loaded[] = [];
   const useProblems = new Map<ast.Use, Problem[]>();
   const statements = parsed.flatMap((cell) => cell.statements).filter((s) => s.kind === 'use');
@@ -98,8 +125,7 @@ function assemble(kind: 'sheet' | 'used', path: string, sheet: Sheet, parsed: Pa
     if (!brought.includes(used)) brought.push(used);
     bring(built, statement, used, problems);
   }
-  const uses = [...new Set(brought.flatMap((u) => [...u.uses, u]))];
-  return { ...built, ...textOf(kind, sheet, linked, brought), path, parsed, answers: loading.answers, brought, uses, useProblems };
+  return { brought, uses: [...new Set(brought.flatMap((u) => [...u.uses, u]))], useProblems, answers: loading.answers };
 }
 
 /** What there is to a sheet beside its blocks. */
@@ -113,8 +139,16 @@ const allTables = (sheet: Sheet, linked: readonly LinkedTable[]) => [...sheet.ta
 
 function filesRead(linked: readonly LinkedTable[], brought: readonly Loaded[]): readonly UsedFile[] {
   const own = linked.flatMap(({ file }) => file ?? []);
-  const used = brought.flatMap((u) => [...u.files, { path: u.path, digest: digest(u.sheet.text, u.files) }]);
+  const used = brought.flatMap((u) => [...u.files, { path: u.path, digest: digestOf(u) }]);
   return [...new Map([...own, ...used].map((file) => [file.path, file])).values()];
+}
+
+const digests = new WeakMap<Loaded, string>();
+
+function digestOf(used: Loaded): string {
+  const found = digests.get(used) ?? digest(used.sheet.text, used.files);
+  digests.set(used, found);
+  return found;
 }
 
 /** A table without source is an input without source. */

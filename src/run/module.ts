@@ -25,9 +25,16 @@ export interface BuiltModule {
 // The library comes behind all used sheets, whenever it was loaded: the order of modules orders sums.
 const next = { used: 0, library: 1_000_000_000 };
 
-export function buildModule(kind: Module['kind'], path: string, cells: readonly ParsedCell[], tables: readonly Table[]): BuiltModule {
+/** `id`: the number that the module had when it was loaded before. */
+export function buildModule(
+  kind: Module['kind'],
+  path: string,
+  cells: readonly ParsedCell[],
+  tables: readonly Table[],
+  id?: number,
+): BuiltModule {
   const module: Module = {
-    id: kind === 'sheet' ? -1 : next[kind]++,
+    id: kind === 'sheet' ? -1 : (id ?? next[kind]++),
     kind,
     path,
     names: new Map(),

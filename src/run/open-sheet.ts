@@ -76,7 +76,7 @@ function isNewLibraryItem(item: Item): boolean {
 }
 
 /** A used sheet is checked and run once; its errors are told where it is used. */
-function runLoaded(world: World, used: Loaded): void {
+export function runLoaded(world: World, used: Loaded): void {
   const items = used.cells.flat();
   checkItems(world, items, () => false);
   for (const item of evaluationOrder(items, () => true)) runItem(item);
@@ -136,7 +136,10 @@ export function noteReads(sheet: OpenSheet, item: Item): void {
 }
 
 export function forgetReads(sheet: OpenSheet, item: Item): void {
-  for (const read of item.checked?.reads ?? []) sheet.readers.get(read)?.delete(item);
+  for (const read of item.checked?.reads ?? []) {
+    const readers = sheet.readers.get(read);
+    if (readers?.delete(item) && readers.size === 0) sheet.readers.delete(read);
+  }
 }
 
 /** Syntax and name problems by the item they stand in; what stands in none goes to null. */

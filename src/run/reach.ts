@@ -70,7 +70,7 @@ function isCircular(checked: CheckedStatement | null): boolean {
 }
 
 /** Uses of functions are counted over all edits since the sheet was opened: the limit may be reached although the sheet keeps it. */
-function countsTooMany(checked: CheckedStatement | null): boolean {
+export function countsTooMany(checked: CheckedStatement | null): boolean {
   return checked?.problems.some((p) => p.code === 'too-many-instances') ?? false;
 }
 

@@ -118,11 +118,13 @@ const filesAt = ({ files }: Situation) =>
 
 /** Where tables and their cells stand, for an editor that goes there. */
 function placesOfTables({ loaded }: OpenSheet): unknown {
-  const models = [...loaded.module.tables.values()].map((table) => ({
-    ...table,
-    module: table.module.path,
-    columns: [...table.columns.keys()],
-  }));
+  const models = [...loaded.module.tables.values()]
+    .sort((a, b) => (a.name < b.name ? -1 : 1))
+    .map((table) => ({
+      ...table,
+      module: table.module.path,
+      columns: [...table.columns.keys()],
+    }));
   return { models, tables: loaded.tables };
 }
 

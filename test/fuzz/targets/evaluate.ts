@@ -1,7 +1,8 @@
 // Whole sheets: read, checked, calculated, recorded; edits give the same as a new run.
 import assert from 'node:assert/strict';
 import { editCell } from '../../../src/run/edit-cell.ts';
-import { evaluateSheet, evaluationOf } from '../../../src/run/evaluate.ts';
+import { editSheet } from '../../../src/run/edit-sheet.ts';
+import { evaluateSheet, evaluationOf, type LocatedProblem } from '../../../src/run/evaluate.ts';
 import { openSheet } from '../../../src/run/open-sheet.ts';
 import { recordSheet } from '../../../src/run/record.ts';
 import { calcCells } from '../../../src/sheet/sheet.ts';
@@ -24,6 +25,7 @@ export const evaluate: Target = {
   check(text, random) {
     checkSound(evaluateSheet(text, files), files);
     if (random.chance(20)) checkEdit(text, random);
+    if (random.chance(20)) checkTextEdit(text, random);
   },
 };
 
@@ -39,3 +41,17 @@ function checkEdit(text: string, random: Random): void {
   editCell(open, number, code);
   assert.equal(recordSheet(evaluationOf(open)), before, 'an edit that was taken back left something behind');
 }
+
+/** The file loses a character somewhere and gets it back: the sheet says each time what a new run says. */
+function checkTextEdit(text: string, random: Random): void {
+  const open = openSheet(text, files);
+  const at = random.below(text.length + 1);
+  for (const now of [text.slice(0, at) + text.slice(at + 1), text]) {
+    editSheet(open, now);
+    const [edited, fresh] = [evaluationOf(open), evaluateSheet(now, files)];
+    assert.equal(recordSheet(edited), recordSheet(fresh), 'an edit of the text gives other results than a new run');
+    assert.deepEqual(edited.problems.map(told), fresh.problems.map(told), 'an edit of the text gives other problems than a new run');
+  }
+}
+
+const told = ({ problem, at, path }: LocatedProblem) => [problem.message, at, path];
