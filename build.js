@@ -1,7 +1,7 @@
 // Builds the bundles (the extension for Node and for the browser, the notebook renderer, the command line) and the pages of the reference.
-import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build, transform } from 'esbuild';
 
@@ -19,11 +19,12 @@ const shared = {
   charset: 'utf8',
 };
 const editor = { ...shared, format: 'cjs', external: ['vscode'] };
+const inParts = { ...editor, format: 'esm', splitting: true, sourcemap: shared.sourcemap && 'inline', write: false };
 
 const bundles = () => [
   nodeExtension(),
-  // The browser host takes `extension.cjs` for CommonJS, and then loads `extension.cjs.js`: it adds the suffix to every path without it.
-  build({ ...editor, entryPoints: ['src/editor/entry/browser.ts'], outfile: `${out}/browser/extension.cjs.js`, platform: 'browser' }),
+  browserExtension(),
+  cp('src/library', `${out}/library`, { recursive: true, filter: (path) => !path.endsWith('.ts') }),
   build({ ...shared, entryPoints: ['src/renderer/renderer.ts'], outfile: `${out}/renderer.js`, format: 'esm', platform: 'browser' }),
   build({
     ...shared,
@@ -36,17 +37,12 @@ const bundles = () => [
 ];
 
 /**
- * The extension for Node, in parts: what only some command needs (`import()`) is loaded with it. The bundler splits ES modules alone, and
- * editors of 1.91 load CommonJS alone, so each part is turned into CommonJS afterwards.
+ * The extension for Node, in parts: what is not needed from the start (`import()`) is loaded when it is. The bundler splits ES modules alone,
+ * and editors of 1.91 load CommonJS alone, so each part is turned into CommonJS afterwards.
  */
 async function nodeExtension() {
-  const sourcemap = shared.sourcemap && 'inline';
   const { outputFiles } = await build({
-    ...editor,
-    format: 'esm',
-    splitting: true,
-    sourcemap,
-    write: false,
+    ...inParts,
     entryPoints: { extension: 'src/editor/entry/node.ts' },
     outdir: out,
     outExtension: { '.js': '.cjs' },
@@ -56,22 +52,81 @@ async function nodeExtension() {
     // Packages with files or native parts of their own are not in the bundle; they are looked up from where the bundle lies.
     define: { 'import.meta.url': 'bundleUrl' },
     banner: { js: 'const bundleUrl = require("node:url").pathToFileURL(__filename).href;' },
+    plugins: [
+      librarySheets({
+        onLoad: (name) => `import { readFileSync } from 'node:fs';
+          export default readFileSync(new URL('../library/${name}', import.meta.url), 'utf8');`,
+      }),
+    ],
   });
   await rm(`${out}/extension`, { recursive: true, force: true });
+  for (const { path, text } of outputFiles) await writeCommonJs(path, text, { platform: 'node', supported: { 'dynamic-import': false } });
+}
+
+/**
+ * The extension for the browser, in the same parts. The editor loads one file there, so that file loads the others (`loadPart`), of which
+ * each is told all that it requires.
+ */
+async function browserExtension() {
+  const folder = `${out}/browser`;
+  const { outputFiles, metafile } = await build({
+    ...inParts,
+    entryPoints: { sheets: 'src/editor/extension.ts' },
+    outdir: folder,
+    chunkNames: '[name]-[hash]',
+    platform: 'browser',
+    metafile: true,
+    plugins: [librarySheets({ onResolve: (name) => ({ path: `../library/${name}`, external: true }) })],
+  });
+  const made = new Map(Object.entries(metafile.outputs).map(([path, output]) => [basename(path), output]));
+  const importsOf = (file, kind) => made.get(file).imports.flatMap((one) => (one.kind === kind ? [one.path] : []));
+  /** The file as the others require it, behind all that it requires itself. */
+  const inOrder = (file) => [
+    ...new Set([
+      ...importsOf(file, 'import-statement').flatMap((path) => {
+        if (path === 'vscode') return [];
+        return path.startsWith('../') ? [path] : inOrder(basename(path));
+      }),
+      `./${file}`,
+    ]),
+  ];
+  const filesOf = (file) => JSON.stringify(inOrder(file));
+  await rm(folder, { recursive: true, force: true });
   for (const { path, text } of outputFiles) {
-    const { minify, target, charset } = shared;
-    const { code } = await transform(text, {
-      format: 'cjs',
-      platform: 'node',
-      supported: { 'dynamic-import': false },
-      minify,
-      target,
-      charset,
-      sourcemap,
-    });
-    await mkdir(dirname(path), { recursive: true });
-    await writeFile(path, code);
+    const file = basename(path);
+    const code = importsOf(file, 'dynamic-import').reduce((whole, later) => {
+      const name = basename(later);
+      return whole.replaceAll(`import("./${name}")`, `loadPart(${filesOf(name)})`);
+    }, text);
+    await writeCommonJs(path, code, { platform: 'browser' });
   }
+  await build({
+    ...editor,
+    entryPoints: ['src/editor/entry/browser.ts'],
+    // The browser host takes `extension.cjs` for CommonJS, and then loads `extension.cjs.js`: it adds the suffix to every path without it.
+    outfile: `${folder}/extension.cjs.js`,
+    platform: 'browser',
+    define: { SHEET_PARTS: filesOf('sheets.js') },
+  });
+}
+
+/** The library's sheets are files beside the extension: no code, and shown to who asks for a function's definition. */
+function librarySheets({ onResolve, onLoad }) {
+  const filter = /\/library\/[\w-]+\.ampwright\.md$|^\.\/[\w-]+\.ampwright\.md$/;
+  return {
+    name: 'sheets of the library as files',
+    setup({ onResolve: resolves, onLoad: loads }) {
+      if (onResolve) resolves({ filter }, ({ path }) => onResolve(basename(path)));
+      if (onLoad) loads({ filter }, ({ path }) => ({ contents: onLoad(basename(path)), loader: 'js' }));
+    },
+  };
+}
+
+async function writeCommonJs(path, text, options) {
+  const { minify, target, charset } = shared;
+  const { code } = await transform(text, { ...options, format: 'cjs', minify, target, charset, sourcemap: inParts.sourcemap });
+  await mkdir(dirname(path), { recursive: true });
+  await writeFile(path, code);
 }
 
 /** The reference is made by the code that it describes: bundled to a temporary file, run here, and its pages written to dist/reference. */

@@ -14,6 +14,7 @@ const EXTENSION = [
   'dist/extension.cjs',
   'dist/extension',
   'dist/browser',
+  'dist/library',
   'dist/renderer.js',
   'dist/reference',
   'media',
@@ -85,7 +86,7 @@ await rm(OUT, { recursive: true, force: true });
 await mkdir(OUT, { recursive: true });
 const editorCode = [
   ...(await bundledPackages(['src/editor/entry/node.ts'], 'node')),
-  ...(await bundledPackages(['src/editor/entry/browser.ts', 'src/renderer/renderer.ts'], 'browser')),
+  ...(await bundledPackages(['src/editor/entry/browser.ts', 'src/editor/extension.ts', 'src/renderer/renderer.ts'], 'browser')),
 ];
 const extension = shipped([
   ...about,

@@ -1,4 +1,4 @@
-// The commands, as a list: each is shown only where it works.
+// The commands, as a list.
 import * as vscode from 'vscode';
 import { compareWithRevision } from './commands/compare.ts';
 import type { CommandContext, Register } from './commands/context.ts';
@@ -11,9 +11,6 @@ import { sign } from './commands/sign.ts';
 
 const COMMANDS: readonly Register[] = [newSheet, goToWorst, compareWithRevision, sign, exportSheet, recordAll, openReference];
 
-/** Registers the commands, and tells the editor which of them this host can carry out. */
 export function commands(context: CommandContext): vscode.Disposable {
-  void vscode.commands.executeCommand('setContext', 'ampwright.active', true);
-  void vscode.commands.executeCommand('setContext', 'ampwright.canUseGit', context.desktop !== null);
   return vscode.Disposable.from(...COMMANDS.map((register) => register(context)));
 }

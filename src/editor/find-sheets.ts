@@ -1,7 +1,6 @@
 // The sheets of the workspace.
 import * as vscode from 'vscode';
-
-export const SHEET_ENDING = '.ampwright.md';
+import { SHEET_ENDING } from './sheet-documents.ts';
 
 /** Every sheet of the workspace, ordered by path; packages hold none of ours. */
 export async function findSheets(token?: vscode.CancellationToken): Promise<readonly vscode.Uri[]> {

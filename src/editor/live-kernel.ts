@@ -1,9 +1,9 @@
 // Keeps the results under the cells: whatever answer a sheet has is shown at once, and only outputs that changed are touched.
 import * as vscode from 'vscode';
-import { isSheet, notebookType } from './notebook-document.ts';
 import { recordedResults } from './recorded-results.ts';
 import type { Session } from './session.ts';
 import type { Sessions } from './sessions.ts';
+import { isSheet, notebookType } from './sheet-documents.ts';
 import { type ShownOutputs, shownOutputs } from './shown-outputs.ts';
 
 const id = 'ampwright.live';

@@ -2,9 +2,6 @@
 import * as vscode from 'vscode';
 import { type FileLayout, type Layout, type NotebookCell, type SheetText, sheetText } from './notebook-text.ts';
 
-/** The type under which package.json declares the notebook; also the language of its calc cells. */
-export const notebookType = 'ampwright';
-
 /** Where the serializer leaves the layout of the file. Both keys are declared transient: they are derived from the file. */
 export interface CellMetadata {
   readonly layout: Layout;
@@ -12,8 +9,6 @@ export interface CellMetadata {
 export interface DocumentMetadata {
   readonly file: FileLayout;
 }
-
-export const isSheet = (notebook: vscode.NotebookDocument): boolean => notebook.notebookType === notebookType;
 
 /** A cell as it stands in the editor now. */
 function cellOf(cell: vscode.NotebookCell): NotebookCell {

@@ -6,6 +6,7 @@ import type { SheetResult } from '../run/result.ts';
 import { calcCells, type SheetCell } from '../sheet/sheet.ts';
 import { lineMap, positionAt } from '../text/lines.ts';
 import type { Span } from '../text/span.ts';
+import { libraryDocument } from './library-documents.ts';
 import { locationInBlock, locationInFile } from './places.ts';
 import type { Answer } from './session.ts';
 
@@ -96,14 +97,15 @@ export function textPage(document: vscode.TextDocument, open: OpenSheet, result:
   };
 }
 
-/** A place in a file that the sheet uses. */
+/** A place in a file that the sheet uses, or in a sheet of the library. */
 function elsewhere(sheet: vscode.Uri, open: OpenSheet, { text, at }: Location): vscode.Location | undefined {
-  if (text.kind !== 'file') return undefined;
+  if (text.kind !== 'file' && text.kind !== 'library') return undefined;
   const content = contentOf(open, text);
   const lines = content === null ? null : lineMap(content);
   const position = (offset: number) => {
     const { line, column } = lines ? positionAt(lines, offset) : { line: 0, column: offset };
     return new vscode.Position(line, column);
   };
-  return new vscode.Location(vscode.Uri.joinPath(sheet, '..', text.path), new vscode.Range(position(at.start), position(at.end)));
+  const uri = text.kind === 'library' ? libraryDocument(text.name) : vscode.Uri.joinPath(sheet, '..', text.path);
+  return new vscode.Location(uri, new vscode.Range(position(at.start), position(at.end)));
 }

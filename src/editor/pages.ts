@@ -1,9 +1,9 @@
 // Where writing help is given: in calc and prose cells of open sheets, and in sheets opened as text.
 import * as vscode from 'vscode';
 import type { LocatedEdit } from '../assist/edits.ts';
-import { isSheet, notebookType } from './notebook-document.ts';
 import { cellPage, type Page, type ShownSheet } from './page.ts';
 import type { Sessions } from './sessions.ts';
+import { isSheet, notebookType } from './sheet-documents.ts';
 import type { TextSessions } from './text-sessions.ts';
 
 /** Calc cells alone. */
@@ -38,7 +38,7 @@ export function openPages(sessions: Sessions, texts: TextSessions): Pages {
 export function workspaceEdit(sheet: ShownSheet, edits: readonly LocatedEdit[]): vscode.WorkspaceEdit | null {
   const all = new vscode.WorkspaceEdit();
   for (const edit of edits) {
-    const place = edit.text.kind === 'file' ? undefined : sheet.locate(edit);
+    const place = edit.text.kind === 'file' || edit.text.kind === 'library' ? undefined : sheet.locate(edit);
     if (!place) return null;
     all.replace(place.uri, place.range, edit.newText);
   }

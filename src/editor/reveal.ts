@@ -1,10 +1,10 @@
 // Shows a place of a sheet: its notebook comes to the front, the cell into view, and the cursor goes there.
 import * as vscode from 'vscode';
 import { span } from '../text/span.ts';
-import { isSheet } from './notebook-document.ts';
 import { locationInFile } from './places.ts';
 import type { Session } from './session.ts';
 import type { Sessions } from './sessions.ts';
+import { isSheet } from './sheet-documents.ts';
 
 /** Shows a place in a cell. */
 export async function reveal({ uri, range }: vscode.Location): Promise<void> {

@@ -2,34 +2,27 @@
 import * as vscode from 'vscode';
 import { recordSheet } from '../run/record.ts';
 import { decodeSheet, encodeSheet } from '../sheet/decode.ts';
-import { type CellMetadata, type DocumentMetadata, isSheet, notebookType } from './notebook-document.ts';
+import type { CellMetadata, DocumentMetadata } from './notebook-document.ts';
 import { notebookCells, sheetText } from './notebook-text.ts';
 import type { Sessions } from './sessions.ts';
+import { isSheet } from './sheet-documents.ts';
 
-/** Registers the serializer of sheets. */
-export function serializer(sessions: Sessions): vscode.Disposable {
+/** The serializer of sheets. */
+export function serializer(sessions: Sessions): vscode.NotebookSerializer & vscode.Disposable {
   // The serializer is not told which notebook it saves, nor given what is transient: both are found in the open notebook.
   let saving: vscode.NotebookDocument | undefined;
   const willSave = vscode.workspace.onWillSaveNotebookDocument(({ notebook }) => {
     saving = notebook;
   });
-  const registered = vscode.workspace.registerNotebookSerializer(
-    notebookType,
-    {
-      deserializeNotebook,
-      serializeNotebook: async (data) => {
-        const notebook = openNotebook(data, saving);
-        const session = notebook && sessions.of(notebook);
-        return encodeSheet(session ? recordSheet(await session.evaluate()) : unopened(data));
-      },
+  return {
+    deserializeNotebook,
+    async serializeNotebook(data) {
+      const notebook = openNotebook(data, saving);
+      const session = notebook && sessions.of(notebook);
+      return encodeSheet(session ? recordSheet(await session.evaluate()) : unopened(data));
     },
-    {
-      transientOutputs: true,
-      transientCellMetadata: { layout: true, inputCollapsed: true, outputCollapsed: true },
-      transientDocumentMetadata: { file: true },
-    },
-  );
-  return vscode.Disposable.from(willSave, registered);
+    dispose: () => willSave.dispose(),
+  };
 }
 
 function deserializeNotebook(bytes: Uint8Array): vscode.NotebookData {

@@ -1,7 +1,7 @@
 // All open sheets: a session for each notebook of ours, told of every change of its text.
 import * as vscode from 'vscode';
-import { isSheet, notebookType } from './notebook-document.ts';
 import { type OwnedSession, openSession, type Session } from './session.ts';
+import { isSheet, notebookType } from './sheet-documents.ts';
 
 /** How long typing may pause before results follow, in milliseconds: longer where the whole sheet has to be read again. */
 const pause = { block: 60, sheet: 250 } as const;

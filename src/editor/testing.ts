@@ -5,8 +5,8 @@ import { changedRequirements, requirementItems } from './testing/requirement-ite
 import { runSheets } from './testing/run.ts';
 import { sheetItems } from './testing/sheet-items.ts';
 
-export function testing(sessions: Sessions): vscode.Disposable {
-  const controller = vscode.tests.createTestController('ampwright.requirements', 'Requirements of calc sheets');
+/** Fills the controller of the Testing view. */
+export function testing(controller: vscode.TestController, sessions: Sessions): vscode.Disposable {
   const sheets = sheetItems(controller);
   controller.resolveHandler = async (item) => (item ? requirementItems(controller, item, sessions) : sheets.find());
   controller.refreshHandler = (token) => sheets.find(token);
@@ -14,7 +14,6 @@ export function testing(sessions: Sessions): vscode.Disposable {
     runSheets({ controller, sheets, sessions }, request, token);
   controller.createRunProfile('Evaluate', vscode.TestRunProfileKind.Run, run, true);
   return vscode.Disposable.from(
-    controller,
     sheets,
     sessions.onDidAnswer((session) => {
       const item = controller.items.get(session.notebook.uri.toString());

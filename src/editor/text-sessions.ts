@@ -1,6 +1,7 @@
 // The sheets that are open as text, as in a text diff, a merge, or by choice.
 import * as vscode from 'vscode';
 import type { Page } from './page.ts';
+import { isSheetText } from './sheet-documents.ts';
 import { openTextSession, type TextSession } from './text-session.ts';
 
 /** How long typing may pause before problems follow, in milliseconds. */
@@ -12,12 +13,6 @@ export interface TextSessions extends vscode.Disposable {
   /** Fires when a sheet in view has been read anew. */
   readonly onDidRead: vscode.Event<Page>;
   readonly onDidClose: vscode.Event<vscode.TextDocument>;
-}
-
-/** Whether a document is a sheet's file: not a cell of a notebook, nor another revision of it. */
-export function isSheetText({ uri }: vscode.TextDocument): boolean {
-  const here = vscode.workspace.workspaceFolders?.[0]?.uri.scheme;
-  return uri.path.endsWith('.ampwright.md') && (uri.scheme === 'file' || uri.scheme === here);
 }
 
 export function openTextSessions(): TextSessions {

@@ -1,17 +1,29 @@
 // Hover: what is said of every kind of name, of units and of words.
+import type { HoverPart } from '../../src/assist/hover/part.ts';
 import { hover } from '../../src/assist/hover.ts';
 import { contentOf } from '../../src/assist/location.ts';
 import { opened, same } from './support.ts';
 
-/** The hovered text, and what is said of it: code in backquotes, facts behind what they are about. */
+/** The hovered text, and what is said of it: code in backquotes, facts behind what they are about, the reference behind an arrow. */
 function check(marked: string, expected: string): void {
   const { open, spot } = opened(marked);
   const found = hover(open, spot);
   const content = contentOf(open, spot.text)!;
-  const lines = (found?.parts ?? []).map((part) =>
-    part.kind === 'code' ? `\`${part.text}\`` : part.kind === 'fact' ? `${part.about}: ${part.text}` : part.text,
-  );
+  const lines = (found?.parts ?? []).map(line);
   same(found === null ? 'nothing' : [`[${content.slice(found.at.start, found.at.end)}]`, ...lines].join('\n'), expected);
+}
+
+function line(part: HoverPart): string {
+  switch (part.kind) {
+    case 'code':
+      return `\`${part.text}\``;
+    case 'fact':
+      return `${part.about}: ${part.text}`;
+    case 'reference':
+      return `→ ${part.page}, ${part.of} ${part.name}`;
+    case 'text':
+      return part.text;
+  }
 }
 
 const MOTOR = `
@@ -72,7 +84,8 @@ needs: P > 0, because the rated shaft power is above zero
 needs: U > 0, because the rated voltage is above zero: take it from the plate
 needs: 0 < eta <= 1, because an efficiency is above 0 and at most 100 %: for 85 percent write 85 % or 0.85
 example: fla_dc(5.5 kW, 440 V, 85 %)
-library: motors`,
+library: motors
+→ motors, function fla_dc`,
     );
     check(
       'f(a, b) = a / b  from practice "x"  needs b > 0\nx = |f(1, 2)',
@@ -80,7 +93,7 @@ library: motors`,
     );
     check(
       'x = |sqrt(2)',
-      '[sqrt]\n`sqrt(x)`\nSquare root; the exponents of the unit are halved.\nformula: √x\nfrom: ISO 80000-2:2019, 2-10.6\nexample: sqrt(2) * 230 V',
+      '[sqrt]\n`sqrt(x)`\nSquare root; the exponents of the unit are halved.\nformula: √x\nfrom: ISO 80000-2:2019, 2-10.6\nexample: sqrt(2) * 230 V\n→ mathematics, function sqrt',
     );
   });
 

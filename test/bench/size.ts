@@ -1,6 +1,6 @@
-// Sizes of the minified bundles: what the editor loads when the extension starts, and what each output loads.
+// Sizes of the minified bundles: what is loaded when the editor starts, until the first sheet is shown, and by each output.
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { BenchRow } from './row.ts';
@@ -9,9 +9,19 @@ export function sizeBench(): BenchRow[] {
   const folder = mkdtempSync(join(tmpdir(), 'ampwright-size-'));
   try {
     execFileSync(process.execPath, ['build.js', '--minify', '--out', folder]);
+    const node = join(folder, 'extension.cjs');
+    const browser = join(folder, 'browser/extension.cjs.js');
+    const sheets = readdirSync(join(folder, 'extension')).find((file) => /^extension-\w+\.cjs$/.test(file))!;
     return [
-      row('extension in Node: code loaded at its start', loadedAtStart(join(folder, 'extension.cjs')), 700_000),
-      row('extension in the browser: its bundle', [join(folder, 'browser/extension.cjs.js')], 700_000),
+      row('extension in Node: code loaded at the editor’s start', required(node), 50_000),
+      row('extension in Node: code loaded until the first sheet is shown', required(node, join(folder, 'extension', sheets)), 700_000),
+      row('extension in the browser: code loaded at the editor’s start', required(browser), 50_000),
+      row(
+        'extension in the browser: code loaded until the first sheet is shown',
+        required(browser, join(folder, 'browser/sheets.js')),
+        700_000,
+      ),
+      row('library: sheets read with the first sheet', filesIn(join(folder, 'library')), 250_000),
       row('renderer: its bundle', [join(folder, 'renderer.js')], 100_000),
     ];
   } finally {
@@ -19,16 +29,22 @@ export function sizeBench(): BenchRow[] {
   }
 }
 
-/** A file and those that it requires at once; what stands behind an arrow is loaded later, with a command. */
-function loadedAtStart(file: string, found = new Set<string>()): readonly string[] {
-  if (found.has(file)) return [];
-  found.add(file);
-  const code = readFileSync(file, 'utf8');
-  for (const [, later, path] of code.matchAll(/(=> ?\w+\()?require\("(\.{1,2}\/[^"]+)"\)/g)) {
-    if (later === undefined) loadedAtStart(join(dirname(file), path!), found);
-  }
+/** Files of code and those that they require at once; what stands behind an arrow is loaded later. Sheets are no code. */
+function required(...files: readonly string[]): readonly string[] {
+  const found = new Set<string>();
+  const visit = (file: string) => {
+    if (found.has(file) || file.endsWith('.md')) return;
+    found.add(file);
+    const code = readFileSync(file, 'utf8');
+    for (const [, later, path] of code.matchAll(/(=> ?\w+\()?require\("(\.{1,2}\/[^"]+)"\)/g)) {
+      if (later === undefined) visit(join(dirname(file), path!));
+    }
+  };
+  files.forEach(visit);
   return [...found];
 }
+
+const filesIn = (folder: string) => readdirSync(folder).map((file) => join(folder, file));
 
 function row(what: string, files: readonly string[], most: number): BenchRow {
   const size = files.reduce((sum, file) => sum + statSync(file).size, 0);

@@ -1,11 +1,15 @@
 // The pieces that a hover is made of. Their texts come from the sheet: they are shown as they are, never read as markup.
 import type * as ast from '../../language/ast.ts';
 
-/** `code`: a line of the notation. `text`: words. `fact`: words behind what they are about, such as `from` or `used by`. */
+/**
+ * `code`: a line of the notation. `text`: words. `fact`: words behind what they are about, such as `from` or `used by`. `reference`: where
+ * the reference has more; `page` is a sheet of the library, or `mathematics`.
+ */
 export type HoverPart =
   | { readonly kind: 'code'; readonly text: string }
   | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'fact'; readonly about: string; readonly text: string };
+  | { readonly kind: 'fact'; readonly about: string; readonly text: string }
+  | { readonly kind: 'reference'; readonly page: string; readonly of: 'function' | 'table'; readonly name: string };
 
 export const code = (text: string): HoverPart => ({ kind: 'code', text });
 export const text = (text: string): HoverPart => ({ kind: 'text', text });

@@ -17,5 +17,6 @@ export function tableParts(open: OpenSheet, model: TableModel): readonly HoverPa
     ...fact('from', table?.source && `${table.source.kind} "${table.source.text}"`),
     ...fact('used by', listed(usersOf(open, { kind: 'table', name: model.name, table: model }))),
     ...fact('defined in', place?.kind === 'file' ? place.path : place?.kind === 'library' ? `library, ${place.name}` : null),
+    ...(place?.kind === 'library' ? [{ kind: 'reference', page: place.name, of: 'table', name: model.name } as const] : []),
   ];
 }

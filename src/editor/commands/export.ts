@@ -5,7 +5,7 @@ import type { Paper } from '../../report/typeset/document.ts';
 import type { SheetEvaluation } from '../../run/evaluate.ts';
 import { encodeSheet } from '../../sheet/decode.ts';
 import type { Desktop } from '../desktop.ts';
-import { SHEET_ENDING } from '../find-sheets.ts';
+import { SHEET_ENDING } from '../sheet-documents.ts';
 import { type CommandContext, diskPath, type Register, sheetFor, tell, versionOf } from './context.ts';
 import { savedSheet } from './saved-sheet.ts';
 

@@ -4,7 +4,7 @@ import { evaluateSheet } from '../../run/evaluate.ts';
 import { recordSheet } from '../../run/record.ts';
 import { decodeSheet, encodeSheet } from '../../sheet/decode.ts';
 import { retitled } from '../../sheet/retitled.ts';
-import { SHEET_ENDING } from '../find-sheets.ts';
+import { SHEET_ENDING } from '../sheet-documents.ts';
 import { type Register, tell } from './context.ts';
 import { today } from './today.ts';
 

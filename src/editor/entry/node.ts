@@ -2,8 +2,9 @@
 import type * as vscode from 'vscode';
 import { leadsOut } from '../../node/files.ts';
 import { writeAtomically } from '../../node/write-atomically.ts';
-import { start } from '../extension.ts';
+import { waitForSheets } from '../wait-for-sheets.ts';
 
 export function activate(context: vscode.ExtensionContext): void {
-  start(context, { writeAtomically, leadsOut, tools: () => import('../../node/command-tools.ts') });
+  const desktop = { writeAtomically, leadsOut, tools: () => import('../../node/command-tools.ts') };
+  waitForSheets(context, desktop, () => import('../extension.ts'));
 }

@@ -2,8 +2,8 @@
 import * as vscode from 'vscode';
 import { type BlockStatus, blockStatus } from '../../assist/block-status.ts';
 import { worstRequirement } from '../../assist/worst-requirement.ts';
-import { notebookType } from '../notebook-document.ts';
 import type { Sessions } from '../sessions.ts';
+import { notebookType } from '../sheet-documents.ts';
 
 /** A mark for each level; the words say the same. */
 export const MARKS: Readonly<Record<BlockStatus['level'], string>> = {

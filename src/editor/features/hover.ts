@@ -2,6 +2,8 @@
 import * as vscode from 'vscode';
 import type { HoverPart } from '../../assist/hover/part.ts';
 import { hover } from '../../assist/hover.ts';
+import { functionPlace, tablePlace } from '../../report/reference/places.ts';
+import { commandLink, OPEN_REFERENCE } from '../command-link.ts';
 import { PAGES, type Pages } from '../pages.ts';
 
 export function hovers(pages: Pages): vscode.Disposable {
@@ -18,7 +20,9 @@ export function hovers(pages: Pages): vscode.Disposable {
 
 /** Several parts as one text. */
 export function shownParts(parts: readonly HoverPart[]): vscode.MarkdownString {
-  return new vscode.MarkdownString(parts.map((part) => shown(part).value).join('\n\n'));
+  const words = new vscode.MarkdownString(parts.map((part) => shown(part).value).join('\n\n'));
+  words.isTrusted = { enabledCommands: [OPEN_REFERENCE] };
+  return words;
 }
 
 /** Texts come from sheets: they are shown as text, never as Markdown of their own. */
@@ -31,5 +35,10 @@ function shown(part: HoverPart): vscode.MarkdownString {
       return words.appendText(part.text);
     case 'fact':
       return words.appendText(`${part.about}: ${part.text}`);
+    case 'reference': {
+      const place = part.of === 'function' ? functionPlace(part.name) : tablePlace(part.name);
+      words.isTrusted = { enabledCommands: [OPEN_REFERENCE] };
+      return words.appendMarkdown(`[Open in the reference](${commandLink(OPEN_REFERENCE, `${part.page}.html#${place}`)})`);
+    }
   }
 }

@@ -1,6 +1,7 @@
 // One item a sheet: found when the Testing view asks, then kept up with what comes and goes.
 import * as vscode from 'vscode';
-import { findSheets, SHEET_ENDING } from '../find-sheets.ts';
+import { findSheets } from '../find-sheets.ts';
+import { SHEET_ENDING } from '../sheet-documents.ts';
 
 export interface SheetItems extends vscode.Disposable {
   /** Finds the sheets of the workspace; from then on it is watched. */

@@ -3,7 +3,7 @@ import assert from 'node:assert';
 import * as vscode from 'vscode';
 import { answer, pick } from '../support/picking.ts';
 import { block, closeAll, edit, openSheet, readFile, resultSaying, sheetOf, writeFile } from '../support/sheet.ts';
-import { atTheScreen, click, screenshot, see, target, theme } from '../support/ui.ts';
+import { atTheScreen, click, focused, screenshot, see, target, theme } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 const command = (name: string, ...args: unknown[]) => vscode.commands.executeCommand(`ampwright.${name}`, ...args);
@@ -119,5 +119,15 @@ describe('the commands', () => {
     await theme('light');
     await click(target.outputs('a:has-text("motors")'));
     await see(target.outputs('#function-fla_3ph, [id*="fla_3ph"]'));
+  });
+
+  atTheScreen().it('open the reference at a function', async () => {
+    await command('openReference', 'starting.html#function-start_energy');
+    await see(target.outputs('#function-start_energy'));
+    const reached = await waitFor('the keyboard is at the function', async () => {
+      const { place, label } = await focused();
+      return place === 'outputs' && label;
+    });
+    assert.match(reached, /^start_energy\(/);
   });
 });

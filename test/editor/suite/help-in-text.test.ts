@@ -19,6 +19,7 @@ Table contactors — Invented
 I_n = 34 A
 I_m: A = 2 * I_n
 K = least I_AC3 of contactors where I_AC3 >= I_n
+I_p: A = peak_factor(0.5) * 1 A
 \`\`\`
 `;
 
@@ -73,6 +74,8 @@ describe('a sheet that is open as text', () => {
     assert.ok(labels(await ask('CompletionItemProvider', uri, at(document, '(#I_n', 3))).includes('K'));
     const [found] = await ask<vscode.Location[]>('DefinitionProvider', uri, at(document, '(#I_n', 3));
     assert.equal(found?.range.start.line, 12);
+    const [inLibrary] = await ask<vscode.Location[]>('DefinitionProvider', uri, at(document, 'peak_factor', 2));
+    assert.match((await vscode.workspace.openTextDocument(inLibrary!.uri)).lineAt(inLibrary!.range.start).text, /^peak_factor\(/);
     const marks = await ask<vscode.DocumentHighlight[]>('DocumentHighlights', uri, at(document, 'I_n = 34'));
     assert.deepEqual(
       marks.map(({ range }) => range.start.line).sort((a, b) => a - b),

@@ -60,6 +60,30 @@ describe('writing help', () => {
     assert.equal(uses.length, 2);
   });
 
+  it('goes to the definition of a function of the library, which can be read and not changed', async () => {
+    const notebook = await openSheet(sheetOf('I = fla_3ph(18.5 kW, 400 V, 92.4 %, 0.84)'));
+    await resultSaying(notebook, 0, 'I = 34.40 A');
+    const cell = block(notebook, 0);
+    const [found] = await ask<vscode.Location[]>('DefinitionProvider', cell, at(cell, 'fla_3ph', 1));
+    const library = await vscode.workspace.openTextDocument(found!.uri);
+    assert.equal(library.languageId, 'markdown');
+    assert.match(library.lineAt(found!.range.start).text, /^fla_3ph\(P: kW, U: V, eta, pf\): A = /);
+    assert.equal(library.getText(found!.range), 'fla_3ph');
+    const before = library.getText();
+    await vscode.window.showTextDocument(library);
+    await vscode.commands.executeCommand('type', { text: 'x' });
+    assert.equal(library.getText(), before);
+  });
+
+  it('leads from a function of the library to its place in the reference', async () => {
+    const notebook = await openSheet(sheetOf('I = fla_3ph(18.5 kW, 400 V, 92.4 %, 0.84)'));
+    await resultSaying(notebook, 0, 'I = 34.40 A');
+    const cell = block(notebook, 0);
+    const [found] = await ask<vscode.Hover[]>('HoverProvider', cell, at(cell, 'fla_3ph', 1));
+    const link = found!.contents.map((one) => (typeof one === 'string' ? one : one.value)).join('\n');
+    assert.ok(link.includes(`command:ampwright.openReference?${encodeURIComponent('["motors.html#function-fla_3ph"]')}`), link);
+  });
+
   it('renames across cells', async () => {
     const notebook = await open();
     const edit = await ask<vscode.WorkspaceEdit>('DocumentRenameProvider', block(notebook, 0), at(block(notebook, 0), 'U_n', 1), 'U_rated');
