@@ -20,7 +20,7 @@ function filesIn(folder: string): readonly string[] {
 const SHIPPED =
   /^(?:package\.json|readme\.md|README\.md|changelog\.md|CHANGELOG\.md|LICENSE(?:\.txt)?|THIRD-PARTY-NOTICES\.txt|\.vsixmanifest)$/;
 const PARTS =
-  /^(?:dist\/(?:extension\.cjs|extension\/[\w-]+\.cjs|browser\/extension\.cjs\.js|renderer\.js|reference\/.*\.html)|media\/.*|samples\/.*|templates\/.*\.md|syntax\/.*\.(?:json|md))$/;
+  /^(?:dist\/(?:extension\.cjs|extension\/[\w-]+\.cjs|browser\/(?:extension\.cjs|[\w-]+)\.js|library\/\w+\.ampwright\.md|renderer\.js|reference\/.*\.html)|media\/.*|samples\/.*|templates\/.*\.md|syntax\/.*\.(?:json|md))$/;
 
 describe('the packages', function () {
   this.timeout(180_000);
@@ -69,7 +69,7 @@ describe('the packages', function () {
     );
     for (const file of ['dist/extension.cjs', 'dist/browser/extension.cjs.js', 'dist/renderer.js', 'THIRD-PARTY-NOTICES.txt'])
       assert.ok(filesIn(extension).includes(file), file);
-    inEditor(extension, 'the extension');
+    inEditor(extension, 'the extension|function of the library');
   });
 
   it('for this kind of machine holds the typesetting and the faces too', function () {
