@@ -61,10 +61,13 @@ describe('the file of a sheet', () => {
 
   it('reads a sheet beside it, and follows that sheet', async () => {
     const used = await writeFile('mill-standard.ampwright.md', sheetOf('U_mill = 400 V'));
-    const notebook = await openSheet(sheetOf('use "mill-standard.ampwright.md" for U_mill\nU = 2 * U_mill'));
+    const notebook = await openSheet(sheetOf('use "mill-standard.ampwright.md" for U_mill\nU = 2 * U_mill', 'b = 3 A'));
     await resultSaying(notebook, 0, 'U = 800.0 V');
+    await resultSaying(notebook, 1, 'b = 3 A');
+    const untouched = block(notebook, 1).outputs[0];
     await vscode.workspace.fs.writeFile(used, new TextEncoder().encode(sheetOf('U_mill = 500 V')));
     await resultSaying(notebook, 0, 'U = 1.000 kV');
+    assert.equal(block(notebook, 1).outputs[0], untouched);
   });
 
   it('reads no file outside the workspace', async () => {
