@@ -55,8 +55,10 @@ function table(name: string, head: string, ...rows: readonly string[]): string {
 /** What the files of the workspace may hold; null: there is none. */
 const FILES: Readonly<Record<string, readonly (string | null)[]>> = {
   'a.ampwright.md': [
-    sheetText('std = 2 V ± 1 %\ncommon(v: V) = v / std'),
-    sheetText('std = 2 V ± 2 %\ncommon(v: V) = v / std'),
+    `${table('parts', 'part | mass / kg', 'p | 1', 'q | 2 ± 1 %')}\n${sheetText('std = 2 V ± 1 %\ncommon(v: V) = v / std')}`,
+    `${table('parts', 'part | mass / kg', 'p | 1', 'q | 2 ± 1 %')}\n${sheetText('std = 2 V ± 2 %\ncommon(v: V) = v / std')}`,
+    `${table('parts', 'part | mass / kg', 'p | 1', 'q | 3 ± 1 %')}\n${sheetText('std = 2 V ± 2 %\ncommon(v: V) = v / std')}`,
+    `${table('parts', 'mass / kg | I / A', '2 | 1')}\n${sheetText('std = 2 V ± 1 %\ncommon(v: V) = v / std')}`,
     sheetText('std = 2 A\ncommon(v: V) = v / 2 V'),
     sheetText('std = 2 V\ncommon(v: V) = v / std\nof(r: any) = r.I'),
     sheetText('std(v: V) = v\ncommon(v: V) = v / (2 V + 1 A)'),
@@ -83,11 +85,11 @@ const POOLS: readonly (readonly string[])[] = [
     'f(a: V) = if a > 10.2 V then a else 2 * a', '', 'f(a: V) = (the I of t where I > 4 A and I < 6 A) / 1 A * a',
   ],
   [
-    't.P = I^2 * row.R', 't.P = I * x', 't.P = 3 A', 't.P = I^2 * row.R\nt.Q = P / 2', 't.Q = 1', 't.P = sum(t.P)', 't.P = 1 / (I - 5 A)', 't.R = 3', '', 't.P = first of motors where P > 8 kW', 'c.M = L / 2\nmotors.n = P / 1 kW', 't.P = I by DMM', 'motors.I = P / x',
+    't.P = I^2 * row.R', 't.P = I * x', 't.P = 3 A', 't.P = I^2 * row.R\nt.Q = P / 2', 't.Q = 1', 't.P = sum(t.P)', 't.P = 1 / (I - 5 A)', 't.R = 3', '', 't.P = first of motors where P > 8 kW', 'c.M = L / 2\nmotors.n = P / 1 kW', 'parts.M = 2 * mass\nt.P = I * 1 V', 't.P = I by DMM', 'motors.I = P / x',
   ],
   [
     'K = least I of t where I > 4 A', 'K = least I of t where I > x / 2.5 ohm', 'K = greatest I of t where row.R > 0.405 mohm', 'K = first of t where I > 100 A', 'K = 3', 'K = first of motors where P > 8 kW',
-    'K = least I of t where P > 0.005 W', 'K = 5 A\nq = 2', 'q = K.I / 1 A', 'K = first of t\nq = 3', 'K = t', 'K = first of t\nq = K', 'L = first of t where I > 4 A\nK = L', 'K = first of t where P.P > 8 kW', 'K = greatest L of c where L > 1 W', 'k = 2\nK = first of t where tag is "b"', 'r = 5 N*m\nK = first of t',
+    'K = least I of t where P > 0.005 W', 'K = 5 A\nq = 2', 'q = K.I / 1 A', 'K = first of t\nq = 3', 'K = t', 'K = first of parts where mass > 1 kg', 'L = first of parts where M > 3 kg\nK = L\nq = K.mass / 1 kg', 'K = first of t\nq = K', 'L = first of t where I > 4 A\nK = L', 'K = first of t where P.P > 8 kW', 'K = greatest L of c where L > 1 W', 'k = 2\nK = first of t where tag is "b"', 'r = 5 N*m\nK = first of t',
   ],
   [
     'shall x <= 11 V', 'shall K.I <= 9 A', 'shall K.I >= 4 A', 'shall I <= 8 A for each t', 'shall y >= 1 V throughout x from 8 V to 12 V', 'should x <= 11 V and y >= 1 V', 'curve a * x over a from 0 to 3', 'tabulate f(a), a over a from 0 V to 12 V step 3 V',

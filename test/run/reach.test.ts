@@ -2,8 +2,9 @@
 import assert from 'node:assert/strict';
 import { editCell } from '../../src/run/edit-cell.ts';
 import { editSheet } from '../../src/run/edit-sheet.ts';
-import { evaluationOf } from '../../src/run/evaluate.ts';
+import { evaluateSheet, evaluationOf } from '../../src/run/evaluate.ts';
 import { type OpenSheet, openSheet } from '../../src/run/open-sheet.ts';
+import { recordSheet } from '../../src/run/record.ts';
 import { filesOf, sheetText } from '../support/answers.ts';
 
 const SHEET = `# Survey
@@ -27,20 +28,22 @@ Table motors — not read by anything, invented
 Table c — [losses](c.csv)
 
 ${sheetText('t.P = I^2 * row.R\nt.hot = P > 0.02 W')}
-${sheetText('K = least I of t where I > 4 A\nq = K.I / 1 A\nz = 2 * q')}
+${sheetText('K = least I of t where I > 4 A\nL = K\nq = L.I / 1 A\nz = 2 * q')}
 ${sheetText('S = sum(t.I)\nx = 10 V\ny = x / 2')}
 ${sheetText('W = sum(c.L)\nV = 2 * W\nf(a: W) = a + least_loss\nleast_loss = 1 W\ng(a: W) = a + (the L of c where n is "2")\nF = f(1 W)\nG = g(1 W)')}
 ${sheetText('use "a.ampwright.md"\nu = 2 * std\nv = common(x)\nm = u / 1 V')}
 ${sheetText('shall K.I <= 9 A\nshall y <= 11 V\nshall I <= 10 A for each t\nshall W <= 9 W')}
+${sheetText('use "parts.ampwright.md"\nparts.M = 2 * mass\nB = first of parts where M > 3 kg\nC = B\nM_B = C.M')}
 End.
 `;
 
 const FILES = {
   'a.ampwright.md': sheetText('std = 2 V\ncommon(v: V) = v / std'),
+  'parts.ampwright.md': 'Table parts — invented\n\n| part | mass / kg |\n| --- | --- |\n| p | 1 |\n| q | 2 |\n',
   'c.csv': 'n,L / W\n1,3\n2,4\n',
 };
 
-const OF_T = ['t.P', 't.hot', 'K', 'q', 'S', 'shall K.I <= 9 A', 'shall I <= 10 A'];
+const OF_T = ['t.P', 't.hot', 'K', 'L', 'q', 'S', 'shall K.I <= 9 A', 'shall I <= 10 A'];
 const OF_C = ['W', 'V', 'g', 'G', 'shall W <= 9 W'];
 
 /** The items that ran between two looks at a sheet, in the order of the text. */
@@ -70,6 +73,7 @@ function check(edit: { readonly of?: string; readonly from: string; readonly to:
       touched = editSheet(open, text);
     });
     assert.deepEqual(found, expected);
+    assert.equal(recordSheet(evaluationOf(open)), recordSheet(evaluateSheet(text, open.files)));
     // A block that uses another sheet says what is wrong with that one.
     const reached = open.cells.flatMap(({ items }, number) => (items.some(({ label }) => expected.includes(label)) ? [number] : []));
     const told = [...(touched ?? [])].filter((number) => reached.includes(number) || !usesOther(open, number));
@@ -94,7 +98,7 @@ describe('an edit evaluates what depends on it:', () => {
 
   describe('a table', () => {
     check({ from: '| c | 9 |', to: '| c | 8 |' }, OF_T);
-    check({ from: '| b | 5 |', to: '| b | 6 |' }, [...OF_T.slice(0, 4), 'z', ...OF_T.slice(4)]);
+    check({ from: '| b | 5 |', to: '| b | 6 |' }, [...OF_T.slice(0, 5), 'z', ...OF_T.slice(5)]);
     check({ from: '| b | 5 |', to: '| b | 5.0 |' }, OF_T);
     check({ from: '0.40 ± 0.01', to: '0.40 ± 0.02' }, OF_T);
     check({ from: '| c | 9 |', to: '| d | 7 | 0.4 |\n| c | 9 |' }, OF_T);
@@ -107,6 +111,8 @@ describe('an edit evaluates what depends on it:', () => {
     check({ of: 'c.csv', from: '2,4', to: '2,5' }, OF_C);
     check({ of: 'c.csv', from: '2,4', to: '2,4\n3,1' }, OF_C);
     check({ of: 'a.ampwright.md', from: 'std = 2 V', to: 'std = 3 V' }, ['u', 'v', 'm']);
+    check({ of: 'parts.ampwright.md', from: '| q | 2 |', to: '| q | 5 |' }, ['parts.M', 'B', 'C', 'M_B']);
+    check({ of: 'parts.ampwright.md', from: '| p | 1 |\n', to: '' }, ['parts.M', 'B', 'C', 'M_B']);
   });
 
   it('a block together with a table', () => {
