@@ -22,7 +22,7 @@ const EXTENSION = [
   'syntax',
   'templates',
 ];
-const COMMAND_LINE = ['dist/cli.js', 'media/sheet.png', 'samples', 'syntax/reference.md'];
+const COMMAND_LINE = ['dist/cli.js', 'media/sheet.png', 'samples', 'syntax/reference.md', 'templates'];
 const BOTH = ['README.md', 'CHANGELOG.md', 'LICENSE'];
 
 /** Packages with files or native parts of their own: not in the bundles, beside them in the package of a platform. */
@@ -46,6 +46,8 @@ async function stage(folder, files, its, bundled) {
   await mkdir(folder, { recursive: true });
   for (const file of [...files, ...BOTH])
     await cp(file, `${folder}/${file}`, { recursive: true, filter: (path) => !/\.(?:ts|map)$/.test(path) });
+  // What is here is what is shipped: the packager asks for this file, or warns.
+  await writeFile(`${folder}/.vscodeignore`, '');
   await writeFile(`${folder}/package.json`, `${JSON.stringify(its, null, 2)}\n`);
   await writeFile(`${folder}/THIRD-PARTY-NOTICES.txt`, await notices(bundled));
 }

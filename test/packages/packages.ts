@@ -99,12 +99,15 @@ describe('the packages', function () {
     const its = join(folder, 'node_modules/ampwright');
     assert.deepEqual(
       filesIn(its).filter(
-        (file) => !SHIPPED.test(file) && !/^(?:dist\/cli\.js|media\/sheet\.png|samples\/.*|syntax\/reference\.md)$/.test(file),
+        (file) =>
+          !SHIPPED.test(file) && !/^(?:dist\/cli\.js|media\/sheet\.png|samples\/.*|syntax\/reference\.md|templates\/.*\.md)$/.test(file),
       ),
       [],
     );
     const said = run(join(folder, 'node_modules/.bin/ampwright'), ['evaluate', join(its, 'samples/starter-sizing.ampwright.md'), '--json']);
     const { entries } = JSON.parse(said);
     assert.match(entries.find((entry: { name: string }) => entry.name === 'I_n').text, /^34\.40 A ± /);
+    const template = run(join(folder, 'node_modules/.bin/ampwright'), ['evaluate', join(its, 'templates/motor-list.ampwright.md')]);
+    assert.match(template, /3 requirements hold/);
   });
 });

@@ -5,7 +5,7 @@ import * as vscode from 'vscode';
 import { block, closeAll, edit, openSheet, readFile, resultSaying, sheetOf } from '../../editor/support/sheet.ts';
 import { print, timeEdits } from '../../editor/support/ui.ts';
 import { waitFor } from '../../editor/support/wait.ts';
-import type { BenchRow } from '../row.ts';
+import { type BenchRow, HEAD, tableLine } from '../row.ts';
 
 /** The pause of typing behind which results follow: `pause.block` in src/editor/sessions.ts. */
 const debounce = 60;
@@ -14,13 +14,13 @@ const CELLS = 300;
 const MANY = 1000;
 
 /** A line of the table, as soon as it is known. */
-const report = ({ what, aim, found, holds }: BenchRow) => print(`| ${what} | ${aim} | ${found} | ${holds ? '' : 'missed'} |`);
+const report = (row: BenchRow) => print(tableLine(row, 'clock, real editor'));
 const ampwright = () => vscode.extensions.getExtension('ampwright.ampwright')!;
 
 describe('writing in the editor', function () {
   this.timeout(300_000);
   afterEach(closeAll);
-  before(() => print('| what | aim | found | |\n| --- | --- | --- | --- |'));
+  before(() => print(HEAD.join('\n')));
 
   it('start', async () => {
     const asleep = !ampwright().isActive;
