@@ -147,7 +147,10 @@ describe('the audit sheet', () => {
       assert.match(register(html, 'instruments'), /B41 due 2027-03-01 U_a, range\.I_m/);
       assert.match(text(html), /read with DMM_7 on 2026-10-02/);
       assert.match(register(html, 'actions'), /Renew maintenance 2026-12-15/);
-      assert.match(register(html, 'tables'), /range Contactors 1 rows, 2 columns datasheet: invented/);
+      assert.match(
+        register(html, 'tables'),
+        /range Contactors 1 row, 2 columns datasheet: invented in the text; computed columns in block 1/,
+      );
       assert.match(register(html, 'inputs'), /Measurement .*3\.000 V/);
     });
 
