@@ -56,7 +56,7 @@ export function ofItem(item: Item): Dimension | null {
   return item.checked === null ? null : ofType(elementOf(item.checked.signature.type));
 }
 
-export function ofColumn(column: ColumnModel | undefined): Dimension | null {
+function ofColumn(column: ColumnModel | undefined): Dimension | null {
   if (!column) return null;
   return column.item ? ofItem(column.item) : ofType(column.type);
 }

@@ -36,7 +36,7 @@ export function sameText(a: TextId, b: TextId): boolean {
 }
 
 /** A text as a key of maps. */
-export function textKey(text: TextId): string {
+function textKey(text: TextId): string {
   switch (text.kind) {
     case 'block':
       return `block ${text.number}`;

@@ -127,7 +127,7 @@ export function headName(content: string | null, { at }: TableColumn, name: stri
 }
 
 /** The place of a span of the item's statement. */
-export function inItem(open: OpenSheet, item: Item, at: Span): Location {
+function inItem(open: OpenSheet, item: Item, at: Span): Location {
   const text = textOfModule(item.module);
   if (text.kind === 'sheet') return { text: block(item.cell), at };
   const start = calcCells(sheetOf(open, item.module)!)[item.cell]?.code.start ?? 0;

@@ -1,4 +1,5 @@
 // A sheet's text as notebook cells, and notebook cells as text again: whatever was not edited keeps its bytes.
+import { closingLine } from '../sheet/open-prose.ts';
 import { readSheet } from '../sheet/read-sheet.ts';
 import type { SheetCell } from '../sheet/sheet.ts';
 
@@ -74,7 +75,9 @@ export function sheetText(cells: readonly NotebookCell[], file: FileLayout | nul
   for (const [i, { before, text: shown, behind, layout, place }] of written.entries()) {
     const next = written[i + 1];
     starts[place] = text.length + before.length;
-    text += before + shown + (next ? closed(before, shown, behind, lineEnd) : behind);
+    const asInFile = layout?.text === shown && next?.layout?.index === layout.index + 1;
+    const ended = cells[place]!.markup ? (asInFile ? '' : openProse(shown, lineEnd)) : closed(before, shown, behind, lineEnd);
+    text += before + shown + (next ? ended : behind);
     text += next ? separator(layout, next.layout, lineEnd) : end;
   }
   return { text, starts };
@@ -123,6 +126,12 @@ function fenced(language: string, code: string, lineEnd: string): Omit<Piece, 'l
 function closed(before: string, text: string, behind: string, lineEnd: string): string {
   const fence = /^[`~]{3,}/.exec(before)?.[0];
   return behind === '' && fence ? (text === '' || /[\r\n]$/.test(text) ? '' : lineEnd) + fence : behind;
+}
+
+/** What stands behind prose that was typed, with more cells below: a fence or a comment that is still open would swallow them. */
+function openProse(text: string, lineEnd: string): string {
+  const line = closingLine(text);
+  return line === '' ? '' : lineEnd + line;
 }
 
 /** Cells that followed on each other in the file keep what stood between them; others get a blank line. */

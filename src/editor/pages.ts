@@ -6,8 +6,6 @@ import type { Sessions } from './sessions.ts';
 import { isSheet, notebookType } from './sheet-documents.ts';
 import type { TextSessions } from './text-sessions.ts';
 
-/** Calc cells alone. */
-export const CALC: vscode.DocumentSelector = { language: notebookType, notebookType };
 /** Every document that can be a page: cells, and files by their name, whatever their language. */
 export const PAGES: vscode.DocumentSelector = [
   { language: notebookType, notebookType },

@@ -64,7 +64,7 @@ export function resultOf(open: OpenSheet): SheetResult {
   };
 }
 
-export function cellResult(open: OpenSheet, number: number): CellResult {
+function cellResult(open: OpenSheet, number: number): CellResult {
   const cell = open.cells[number]!;
   if (cell.result !== null) return cell.result;
   const statements = cell.items.map((item) => resultOfItem(open, item));

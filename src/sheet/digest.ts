@@ -27,7 +27,7 @@ export function digest(text: string, used: readonly UsedFile[] = []): string {
 }
 
 /** The part of a file's text that its digest covers. */
-export function coveredText(text: string): string {
+function coveredText(text: string): string {
   return withoutSignatures(text)
     .replace(/^\ufeff/, '')
     .replaceAll('\r\n', '\n');

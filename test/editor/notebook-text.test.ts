@@ -63,6 +63,16 @@ describe('a sheet in the editor', () => {
 
     check('byte for byte when nothing was edited', () => written(sheet, (cells) => cells), sheet);
     check(
+      'with what closes prose that was left open, so that the block below stays one',
+      () => rewrite(sheet, 1, '# Starter\n\n~~~\nas found'),
+      sheet.replace('The motor draws [34.40 A](#I_n).', '~~~\nas found\n~~~'),
+    );
+    check(
+      'with what closes the last prose, once a block is added below it',
+      () => written('# A\n\n<!-- to do', (cells) => [...cells, calc('a = 1')]),
+      '# A\n\n<!-- to do\n-->\n\n```ampwright\na = 1\n```',
+    );
+    check(
       'with an edited block in its fence, its results still below',
       () => rewrite(sheet, 2, 'I_n = 35 A'),
       sheet.replace('I_n = 34.4 A', 'I_n = 35 A'),

@@ -102,7 +102,7 @@ async function create(uri: vscode.Uri, text: string): Promise<void> {
 }
 
 /** Letters and digits of the title, in lower case, with hyphens between. */
-export function fileName(title: string): string {
+function fileName(title: string): string {
   return title
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')

@@ -99,7 +99,7 @@ function spreadOf(parts: readonly ast.QuantityLiteral[], coverage: ast.PlusMinus
 }
 
 /** A part in % or ppm is a gain. */
-export function isRelativePart(part: ast.QuantityLiteral): boolean {
+function isRelativePart(part: ast.QuantityLiteral): boolean {
   return part.unit !== null && (part.unit.text === '%' || part.unit.text === 'ppm');
 }
 

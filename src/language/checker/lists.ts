@@ -13,7 +13,7 @@ export function checkList(c: Context, node: ast.List): Checked {
 }
 
 /** The list of checked items, once they are known to be of one kind. */
-export function listOfChecked(c: Context, node: ast.List, items: readonly Checked[]): Checked {
+function listOfChecked(c: Context, node: ast.List, items: readonly Checked[]): Checked {
   if (items.some((i) => i.type.is === 'unknown')) return unknown(node.at);
   let first = items[0]!;
   for (const item of items) {

@@ -12,7 +12,7 @@ import { type Context, checkExpression, failed, unknown } from './context.ts';
 import { describe } from './describe.ts';
 
 /** A literal's value and type, without its bounds. `0` takes any dimension (T5). */
-export function literalType(node: ast.QuantityLiteral): QuantityType {
+function literalType(node: ast.QuantityLiteral): QuantityType {
   if (node.unit === null && node.value === 0) return quantity(PLAIN, { zero: true });
   return typeOfUnit(node.unit);
 }

@@ -107,7 +107,7 @@ export function columnOf(c: Context, table: TableModel, column: ast.Identifier):
 }
 
 /** A computed column gets its type from its statement. */
-export function resolveColumn(c: Context, column: ColumnModel, table: TableModel): ColumnModel | null {
+function resolveColumn(c: Context, column: ColumnModel, table: TableModel): ColumnModel | null {
   if (column.broken) c.lost.add(`${table.name}.${column.name}`);
   if (column.item === null) return column.broken ? null : column;
   const signature = readItem(c, column.item);
@@ -152,7 +152,7 @@ function rowsWith(c: Context, name: string): RowScope[] {
   return c.scopes.filter((s): s is RowScope => s.kind === 'row' && s.table.columns.has(name));
 }
 
-export function innermostRow(c: Context): RowScope | null {
+function innermostRow(c: Context): RowScope | null {
   return c.scopes.findLast((s): s is RowScope => s.kind === 'row') ?? null;
 }
 

@@ -9,7 +9,7 @@ import { mixedScripts } from './scripts.ts';
 
 const RESERVED_WORDS: ReadonlySet<string> = new Set(RESERVED);
 
-export function isReserved(word: string): word is ReservedWord {
+function isReserved(word: string): word is ReservedWord {
   return RESERVED_WORDS.has(word);
 }
 

@@ -2,8 +2,7 @@
 import type { Problem } from '../../text/problem.ts';
 import { type Span, span } from '../../text/span.ts';
 import type { Expression, Hole, QuantityLiteral, Readings } from '../ast.ts';
-import type { syntaxProblem } from '../problems/syntax.ts';
-import type { NameToken, Operator, Punctuation, ReservedWord, Token } from '../token.ts';
+import type { Operator, Punctuation, ReservedWord, Token } from '../token.ts';
 
 /** How deep brackets, signs, powers and `if` may be nested (P7, F10). */
 export const MAX_NESTING = 200;
@@ -37,7 +36,6 @@ export function report(c: Cursor, make: () => Problem): void {
   if (!c.failed) c.problem = make();
   c.failed = true;
 }
-export type SyntaxProblem = ReturnType<typeof syntaxProblem>;
 
 export function peek(c: Cursor, ahead = 0): Token | undefined {
   const at = c.at + ahead;
@@ -89,13 +87,6 @@ export function takeWord(c: Cursor, word: ReservedWord): boolean {
 
 export function takeContextual(c: Cursor, word: string): boolean {
   return isContextual(c, word) && advance(c);
-}
-
-export function takeName(c: Cursor): NameToken | null {
-  const token = peek(c);
-  if (token?.kind !== 'name') return null;
-  c.at++;
-  return token;
 }
 
 function advance(c: Cursor): true {

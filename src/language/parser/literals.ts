@@ -26,7 +26,7 @@ export function isNumeric(token: { readonly kind: string } | undefined): token i
 }
 
 /** The literal of one token; `minus` is where its sign stands, if it has one. */
-export function literalOf(token: NumberToken | QuantityToken, minus: Span | null, difference = false): QuantityLiteral {
+function literalOf(token: NumberToken | QuantityToken, minus: Span | null, difference = false): QuantityLiteral {
   const unit = token.kind === 'quantity' ? token.unit : null;
   const sign = minus === null ? '' : '-';
   const digits = sign + (token.text === 'pi' ? String(Math.PI) : token.text);

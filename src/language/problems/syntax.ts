@@ -244,4 +244,3 @@ const SYNTAX = {
 
 /** Makes the parser's problems. */
 export const syntaxProblem = problemMaker(SYNTAX);
-export type SyntaxCode = keyof typeof SYNTAX;

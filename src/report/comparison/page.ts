@@ -46,7 +46,7 @@ export function comparisonsPage(comparisons: Comparisons, links: Links | null = 
 }
 
 /** What the page shows, as a tree: an editor can show it as well. A row's `data-key` is `sheet:old line:new line`, the sheet counted from 0. */
-export function comparisonsView({ old, new: now, sheets }: Comparisons, links: Links | null = null): ElementNode {
+function comparisonsView({ old, new: now, sheets }: Comparisons, links: Links | null = null): ElementNode {
   const changed = sheets.filter(({ change }) => change !== 'same');
   const same = sheets.length - changed.length;
   return element(

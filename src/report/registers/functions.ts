@@ -35,7 +35,7 @@ export const functions: Register = {
 };
 
 /** The functions that a sheet calls, and those that these call, in the order of the calls. */
-export function usedFunctions(result: SheetResult): readonly FunctionDefinition[] {
+function usedFunctions(result: SheetResult): readonly FunctionDefinition[] {
   const found = new Set<FunctionDefinition>();
   const visit = (statement: Statement) => {
     for (const expression of expressionsOf(statement)) {

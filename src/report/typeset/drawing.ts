@@ -42,7 +42,7 @@ function wordsOf(svg: ElementNode): string {
 }
 
 /** SVG of its own. */
-export function svgText(svg: ElementNode): string {
+function svgText(svg: ElementNode): string {
   const { viewBox = '0 0 1 1', width = '1', height = '1' } = svg.attributes;
   const head = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${viewBox}" width="${width}" height="${height}" xml:space="preserve" font-family="${SANS}">`;
   const colour = currentColour(svg);

@@ -16,7 +16,7 @@ export interface SymbolParts {
 }
 
 /** Takes a name apart at its underscores. A name that begins or ends with one, or doubles it, stays whole. */
-export function symbolParts(name: string): SymbolParts {
+function symbolParts(name: string): SymbolParts {
   const parts = name.split('_');
   if (parts.length === 1 || parts.includes('')) return { base: letter(name), subscripts: [] };
   return { base: letter(parts[0]!), subscripts: parts.slice(1).map(letter) };
