@@ -150,6 +150,14 @@ describe('the command line', function () {
       assert.match(stdout, /\n {2}example {3}fla_3ph\(18\.5 kW, 400 V, 92\.4 %, 0\.84\) = 34\.40 A\n/);
     });
 
+    it('of a word that is none lists those that speak of it', async () => {
+      const { code, stdout, stderr } = await run('functions torque');
+      assert.equal(code, 2);
+      assert.match(stderr, /there is no function torque; these speak of it:/);
+      assert.match(stdout, /^motors\n {2}shaft_torque\(P: kW, n: rpm\): N·m +\S/);
+      assert.doesNotMatch(stdout, /fla_3ph/);
+    });
+
     it('gives all of them as JSON, none without description, formula, source and example', async () => {
       const all = JSON.parse((await run('functions --json')).stdout) as Record<string, unknown>[];
       const fields = ['name', 'library', 'form', 'parameters', 'result', 'formula', 'needs', 'source', 'description', 'example'];

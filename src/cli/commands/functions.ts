@@ -11,9 +11,10 @@ export const functions: Declare = (program, { terminal: { out, err }, end }) => 
     .command('functions')
     .summary('list the built-in functions, or explain one')
     .description(
-      'Lists the functions of the trade library and of the mathematics; with a name, explains that one: formula, source, limits, example.',
+      'Lists the functions of the trade library and of the mathematics; with a name, explains that one: formula, source, limits, example; ' +
+        'with another word, lists those that speak of it.',
     )
-    .argument('[NAME]', 'a function')
+    .argument('[NAME]', 'a function, or a word such as torque')
     .option('--json', 'as JSON')
     .action((name: string | undefined, { json = false }: { json?: boolean }) => {
       const all = functionList();
@@ -23,9 +24,10 @@ export const functions: Declare = (program, { terminal: { out, err }, end }) => 
           name,
           all.map((f) => f.name),
         );
-        err.line(
-          `${err.paint('red', 'error:')} there is no function ${visible(name)}${near.length > 0 ? `; did you mean ${near.join(', ')}` : ''}`,
-        );
+        const about = json || near.length > 0 ? [] : thatSpeakOf(name, all);
+        const instead = near.length > 0 ? `; did you mean ${near.join(', ')}` : about.length > 0 ? '; these speak of it:' : '';
+        err.line(`${err.paint('red', 'error:')} there is no function ${visible(name)}${instead}`);
+        list(about, out);
         return end(2);
       }
       if (json) out.write(`${JSON.stringify(chosen, null, 2)}\n`);
@@ -33,6 +35,12 @@ export const functions: Declare = (program, { terminal: { out, err }, end }) => 
       else for (const one of chosen) explain(one, out);
     });
 };
+
+/** The functions that have a word in their name or description. */
+function thatSpeakOf(word: string, all: readonly FunctionDescription[]): readonly FunctionDescription[] {
+  const wanted = word.toLowerCase();
+  return all.filter(({ name, description }) => `${name} ${description ?? ''}`.toLowerCase().includes(wanted));
+}
 
 /** One line a function, under the library sheet that it belongs to. */
 function list(all: readonly FunctionDescription[], out: Stream): void {
