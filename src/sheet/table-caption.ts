@@ -20,8 +20,6 @@ export interface TableCaption {
 
 const CAPTION = /^ {0,3}Table[ \t]+(\S+)[ \t]+(?:—|–|--|-)([ \t].*)$/;
 const SOURCE = /(?:^|[ \t])from[ \t]+(\S+)[ \t]+"((?:[^"\\]|\\["\\])*)"[ \t]*$/;
-/** A source whose text has no quotation marks. */
-const BARE_SOURCE = /(?:^|[ \t])from[ \t]+(\w+)[ \t]+([^"\s][^"]*)$/;
 const LINK = /^\[((?:[^[\]\\]|\\.)*)\]\(([^\s()<>]*\.csv)\)$/i;
 
 /** Whether a line has the form of a caption; numbered tables of ordinary prose (`Table 3 — …`) have not. */
@@ -55,12 +53,18 @@ export function readCaption(line: string, offset: number, problems: Problem[]): 
   };
 }
 
-/** Reports a source without quotation marks; what is not said with a kind of source is part of the caption. */
+/** Reports a source without quotation marks; its words stay in the caption. */
 function bareSource(rest: string, restStart: number, problems: Problem[]): null {
-  const [whole, word, text] = BARE_SOURCE.exec(rest) ?? [];
-  if (whole === undefined || !SOURCE_KINDS.some((kind) => kind === word)) return null;
-  const end = restStart + rest.trimEnd().length;
-  problems.push(tableProblem('caption-quotes', span(end - text!.trimEnd().length, end), { kind: word!, text: text!.trim() }));
+  const from = Math.max(rest.lastIndexOf(' from '), rest.lastIndexOf('\tfrom '));
+  if (from < 0 || rest.includes('"', from)) return null;
+  const [kind = '', ...words] = rest
+    .slice(from + 6)
+    .trim()
+    .split(/[ \t]+/);
+  if (words.length === 0 || !SOURCE_KINDS.some((known) => known === kind)) return null;
+  const start = rest.indexOf(words[0]!, rest.indexOf(kind, from + 6) + kind.length);
+  const at = span(restStart + start, restStart + rest.trimEnd().length);
+  problems.push(tableProblem('caption-quotes', at, { kind, text: words.join(' ') }));
   return null;
 }
 
