@@ -2,6 +2,7 @@
 import { resultOf } from '../run/evaluate.ts';
 import type { OpenSheet } from '../run/open-sheet.ts';
 import type { CellResult, SheetResult, Status } from '../run/result.ts';
+import type { Problem } from '../text/problem.ts';
 
 /** `level` is the worst of it. */
 export interface BlockStatus {
@@ -16,9 +17,10 @@ export function blockStatus(open: OpenSheet, number: number): BlockStatus | null
   return cell ? statusOf(cell) : null;
 }
 
-/** The same for all blocks together. */
-export function sheetStatus({ cells }: SheetResult): BlockStatus | null {
-  return statusOf({ statements: cells.flatMap((cell) => cell.statements), problems: cells.flatMap((cell) => cell.problems) });
+/** The same for all blocks together, and what the file has around them. */
+export function sheetStatus({ cells }: SheetResult, around: readonly Problem[]): BlockStatus | null {
+  const problems = [...cells.flatMap((cell) => cell.problems), ...around];
+  return statusOf({ statements: cells.flatMap((cell) => cell.statements), problems });
 }
 
 function statusOf(cell: Pick<CellResult, 'statements' | 'problems'>): BlockStatus | null {

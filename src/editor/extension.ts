@@ -7,6 +7,7 @@ import { diagnostics } from './features/diagnostics.ts';
 import { proseValues } from './features/prose-values.ts';
 import { reveals } from './features/reveal.ts';
 import { statusBar } from './features/status-bar.ts';
+import { twoEditors } from './features/two-editors.ts';
 import { lookThroughLinks } from './links.ts';
 import { liveKernel } from './live-kernel.ts';
 import { openPages } from './pages.ts';
@@ -39,6 +40,7 @@ export function start(context: vscode.ExtensionContext, { desktop, tests }: Give
     reveals(sessions),
     statusBar(sessions),
     cellStatus(sessions),
+    twoEditors(),
     testing(tests, sessions),
     commands({ sessions, extension: context, desktop }),
     onceShown(sessions, texts, async () => {

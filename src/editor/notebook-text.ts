@@ -6,11 +6,14 @@ import type { SheetCell } from '../sheet/sheet.ts';
 /** What a cell of the notebook is made from. A conflict is prose that holds the markers of a merge and is shown as it stands. */
 export type Part = 'front matter' | 'prose' | 'calc' | 'conflict';
 
-/** How the file has a cell: `before + text + behind + after` are its bytes, `text` is what the cell shows. Kept as cell metadata. */
+/**
+ * How the file has a cell: `before`, what the cell shows, `behind` and `after` are its bytes. Kept as cell metadata, which the editor carries
+ * to and fro with the cells: `text` is what the cell shows where its line ends are not all those of the file, else null.
+ */
 export interface Layout {
   readonly part: Part;
   readonly before: string;
-  readonly text: string;
+  readonly text: string | null;
   readonly behind: string;
   readonly after: string;
   /** Among the cells of the file, from 0. */
@@ -53,13 +56,14 @@ export function notebookCells(text: string): {
 } {
   const sheet = readSheet(text);
   const cells = sheet.cells.map((cell) => {
-    const layout = layoutOf(cell);
-    return { markup: layout.part === 'prose', language: languageOf[layout.part], text: layout.text, layout };
+    const { text, ...around } = partsOf(cell);
+    const layout = { ...around, text: withLineEnd(text, sheet.lineEnd) === text ? null : text };
+    return { markup: layout.part === 'prose', language: languageOf[layout.part], text, layout };
   });
   return { cells, file: { lead: sheet.lead, lineEnd: sheet.lineEnd, end: sheet.cells.at(-1)?.after ?? '' } };
 }
 
-function layoutOf(cell: SheetCell): Layout {
+function partsOf(cell: SheetCell): Layout & { readonly text: string } {
   const { raw, at, after, index } = cell;
   if (cell.kind === 'prose') return { part: cell.conflict ? 'conflict' : 'prose', before: '', text: raw, behind: '', after, index };
   const [start, end] = [cell.code.start - at.start, cell.code.end - at.start];
@@ -93,8 +97,8 @@ interface Piece {
 function piece(cell: NotebookCell, lineEnd: string): Piece {
   const { layout } = cell;
   const fits = layout !== null && languageOf[layout.part] === cell.language && cell.markup === (layout.part === 'prose');
-  if (fits && oneLineEnd(cell.text) === oneLineEnd(layout.text)) return { ...layout, layout };
-  const text = oneLineEnd(cell.text).replaceAll('\n', lineEnd);
+  if (fits && layout.text !== null && oneLineEnd(cell.text) === oneLineEnd(layout.text)) return { ...layout, text: layout.text, layout };
+  const text = withLineEnd(cell.text, lineEnd);
   if (fits) return { ...surrounded(layout, text, lineEnd), layout };
   if (cell.markup) return { before: '', text, behind: '', layout };
   return { ...fenced(cell.language, text, lineEnd), layout };
@@ -141,4 +145,8 @@ function separator(layout: Layout | null, next: Layout | null, lineEnd: string):
   return lines >= 2 ? layout!.after : lineEnd + lineEnd;
 }
 
+const withLineEnd = (text: string, lineEnd: string): string => {
+  const lines = oneLineEnd(text);
+  return lineEnd === '\n' ? lines : lines.replaceAll('\n', lineEnd);
+};
 const oneLineEnd = (text: string): string => text.replace(/\r\n?/g, '\n');

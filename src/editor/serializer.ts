@@ -2,6 +2,7 @@
 import * as vscode from 'vscode';
 import { recordSheet } from '../run/record.ts';
 import { decodeSheet, encodeSheet } from '../sheet/decode.ts';
+import { tellOfLargeSheet } from './large-sheet.ts';
 import type { CellMetadata, DocumentMetadata } from './notebook-document.ts';
 import { notebookCells, sheetText } from './notebook-text.ts';
 import type { Sessions } from './sessions.ts';
@@ -15,7 +16,11 @@ export function serializer(sessions: Sessions): vscode.NotebookSerializer & vsco
     saving = notebook;
   });
   return {
-    deserializeNotebook,
+    deserializeNotebook(bytes) {
+      const data = deserialized(bytes);
+      tellOfLargeSheet(bytes.length, data.cells.length, sessions);
+      return data;
+    },
     async serializeNotebook(data) {
       const notebook = openNotebook(data, saving);
       const session = notebook && sessions.of(notebook);
@@ -25,9 +30,9 @@ export function serializer(sessions: Sessions): vscode.NotebookSerializer & vsco
   };
 }
 
-function deserializeNotebook(bytes: Uint8Array): vscode.NotebookData {
+function deserialized(bytes: Uint8Array): vscode.NotebookData {
   const text = decodeSheet(bytes);
-  if (typeof text !== 'string') throw new Error(`This file can't be opened as a sheet: ${text.refused}. It stays as it is.`);
+  if (typeof text !== 'string') throw refusal(`This file can't be opened as a sheet: ${text.refused}. It stays as it is.`);
   const { cells, file } = notebookCells(text);
   const data = new vscode.NotebookData(
     cells.map(({ markup, language, text, layout }) => {
@@ -39,6 +44,12 @@ function deserializeNotebook(bytes: Uint8Array): vscode.NotebookData {
   );
   data.metadata = { file } satisfies DocumentMetadata;
   return data;
+}
+
+/** The editor itself shows nothing of an error but that there was one. */
+function refusal(words: string): Error {
+  void vscode.window.showErrorMessage(words);
+  return new Error(words);
 }
 
 /** The open notebook whose cells are these; of two that are alike the one whose saving was announced last. */

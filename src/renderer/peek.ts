@@ -1,4 +1,5 @@
-// A look at what a row unfolds to, laid over the ledger while the pointer rests on its result or the focus is there; nothing moves.
+// A look at what a row unfolds to, laid over the ledger while the pointer rests on its result or the focus is there. Nothing moves, save what
+// stands below a ledger that is too low for the look: it makes room once and comes back when pointer and focus have left the ledger.
 // It repeats what unfolds, so that a screen reader and the keyboard miss nothing without it.
 
 /** Milliseconds: how long the pointer rests before the look, and how long it may take into it. */
@@ -15,13 +16,17 @@ export function addPeeks(into: HTMLElement): void {
     shown?.peek.remove();
     shown = null;
   };
+  const leave = () => {
+    hide();
+    into.querySelector('.aw-room')?.remove();
+  };
   const show = (of: HTMLDetailsElement) => {
     if (shown?.of === of && shown.peek.isConnected) return clearTimeout(timer);
     hide();
     const peek = peekOf(of);
     if (peek === null) return;
     shown = { peek, of };
-    place(peek, of);
+    place(peek, of, into);
   };
   const soon = (run: () => void, wait: number) => {
     clearTimeout(timer);
@@ -36,24 +41,24 @@ export function addPeeks(into: HTMLElement): void {
     else if (shown) soon(hide, GRACE);
     else clearTimeout(timer);
   });
-  into.addEventListener('pointerleave', () => soon(hide, GRACE));
+  into.addEventListener('pointerleave', () => soon(leave, GRACE));
   into.addEventListener('focusin', ({ target }) => {
     if (!(target instanceof Element)) return;
     const of = target.matches('summary:focus-visible') ? detailsAt(target) : null;
     if (of) show(of);
     else hide();
   });
-  into.addEventListener('focusout', hide);
+  into.addEventListener('focusout', leave);
   // A click on a symbol in the look must not take the focus from its row.
   into.addEventListener('mousedown', (event) => {
     if (event.target instanceof Element && event.target.closest('.aw-peek')) event.preventDefault();
   });
   // Opened in place: the look has done its work.
-  into.addEventListener('toggle', hide, true);
+  into.addEventListener('toggle', leave, true);
   into.addEventListener('keydown', (event) => {
     if (event.key !== 'Escape' || shown === null) return;
     event.stopPropagation();
-    hide();
+    leave();
   });
 }
 
@@ -75,10 +80,10 @@ function peekOf(details: HTMLDetailsElement): HTMLElement | null {
 }
 
 /**
- * Below the line that it belongs to, or above it where there is more room in the ledger; never beyond its sides, since the editor may cut off
- * what reaches out of an output. Where there is next to no room there is no look: the row unfolds in place.
+ * Below the line that it belongs to, or above it where only there the ledger has the room; never beyond its sides, since the editor cuts off
+ * what reaches out of an output. Where it has room on neither side, the output grows by what is missing.
  */
-function place(peek: HTMLElement, details: HTMLDetailsElement): void {
+function place(peek: HTMLElement, details: HTMLDetailsElement, into: HTMLElement): void {
   const ledger = details.closest<HTMLElement>('.aw-ledger');
   const line = details.querySelector('summary');
   if (ledger === null || line === null) return;
@@ -86,16 +91,21 @@ function place(peek: HTMLElement, details: HTMLDetailsElement): void {
   const [around, at, own] = [ledger, line, peek].map((element) => element.getBoundingClientRect()) as [DOMRect, DOMRect, DOMRect];
   const left = Math.max(0, Math.min(at.left - around.left, around.width - own.width));
   const room = { below: around.bottom - at.bottom - GAP, above: at.top - around.top - GAP };
-  const below = room.below >= own.height || room.below >= room.above;
-  const height = Math.min(own.height, below ? room.below : room.above);
-  if (height < Math.min(own.height, LEAST)) {
-    peek.remove();
-    return;
-  }
-  const top = below ? at.bottom - around.top + GAP : at.top - around.top - height - GAP;
-  Object.assign(peek.style, { left: `${left}px`, top: `${top}px`, maxHeight: `${height}px` });
+  const above = room.below < own.height && room.above >= own.height;
+  const top = above ? at.top - around.top - own.height - GAP : at.bottom - around.top + GAP;
+  Object.assign(peek.style, { left: `${left}px`, top: `${top}px` });
+  const missing = above ? 0 : Math.ceil(own.height - room.below);
+  if (missing > 0) makeRoom(missing, into);
 }
 
-/** Pixels between a line and the look, and what a look must at least have. */
+/** Room below the ledger, at least so many pixels of it. */
+function makeRoom(height: number, into: HTMLElement): void {
+  const there = into.querySelector<HTMLElement>('.aw-room');
+  const room = there ?? document.createElement('div');
+  room.className = 'aw-room';
+  if (!there) into.append(room);
+  if (height > room.offsetHeight) room.style.height = `${height}px`;
+}
+
+/** Pixels between a line and the look. */
 const GAP = 2;
-const LEAST = 80;

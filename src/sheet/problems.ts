@@ -22,7 +22,7 @@ export const sheetProblem = problemMaker({
   ),
   'conflict-markers': kind<object>(
     'error',
-    () => 'A merge left conflict markers here; nothing in them is evaluated and the file is not written until one side is chosen',
+    () => 'A merge left conflict markers here; nothing in them is evaluated, and no results are recorded until one side is chosen',
   ),
   'results-conflict': kind<object>(
     'error',

@@ -58,6 +58,25 @@ describe('a look at a row', () => {
     await page.close();
   });
 
+  it('is whole in a ledger that is too low for it, which makes room until the pointer has left', async () => {
+    const page = await stage();
+    const { result } = evaluated('U = 400 V ± 2 %\nR = 10 ohm ± 1 %\nI: A = U / R');
+    const view = { ...toView(result).cells[0]!, rows: toView(result).cells[0]!.rows.slice(-1) };
+    await render(page, 'one', JSON.parse(JSON.stringify(view)));
+    const height = () => page.locator('#one').evaluate((one) => one.getBoundingClientRect().height);
+    const before = await height();
+    await row(page, 'entry I').locator('summary').hover();
+    await peek(page).waitFor();
+    const [own, output] = [(await peek(page).boundingBox())!, (await page.locator('#one').boundingBox())!];
+    assert.ok(output.height > before, 'the ledger alone is too low');
+    assert.ok(own.y >= output.y && own.y + own.height <= output.y + output.height + 1, 'the look lies in the output');
+    assert.ok(await peek(page).evaluate((look) => look.scrollHeight <= look.clientHeight), 'nothing of it is cut off');
+    await page.mouse.move(900, 700);
+    await peek(page).waitFor({ state: 'detached' });
+    assert.equal(await height(), before);
+    await page.close();
+  });
+
   it('stays within the ledger, at its foot and on a narrow screen too', async () => {
     for (const width of [320, 1000]) {
       const page = await drawn({ look: { width } });
@@ -66,7 +85,8 @@ describe('a look at a row', () => {
         await page.waitForFunction((k) => document.querySelector('.aw-peek') && document.querySelector(`tr[data-key="${k}"]:hover`), key);
         const [own, ledger] = [(await peek(page).boundingBox())!, (await page.locator('#one .aw-ledger').boundingBox())!];
         assert.ok(own.x >= ledger.x - 1 && own.x + own.width <= ledger.x + ledger.width + 1, `${key} at ${width}`);
-        assert.ok(own.y >= ledger.y - 1 && own.y + own.height <= ledger.y + ledger.height + 1, `${key} at ${width}`);
+        const { y: top, height } = (await page.locator('#one').boundingBox())!;
+        assert.ok(own.y >= top - 1 && own.y + own.height <= top + height + 1, `${key} at ${width}`);
         await page.mouse.move(2, 2);
         await peek(page).waitFor({ state: 'detached' });
       }

@@ -10,7 +10,9 @@ import { type CommandContext, type Register, sheetFor, tell, versionOf } from '.
 import { savedSheet } from './saved-sheet.ts';
 import { today } from './today.ts';
 
+/** Where the name of who signed last on this machine is kept; the setting comes first. */
 const NAME = 'ampwright.signer';
+const SETTING = 'ampwright.signAs';
 
 const ROLES = [
   { label: 'prepared', description: 'who made the calculation' },
@@ -37,8 +39,8 @@ export const sign: Register = (context) =>
 
 const NOT_SIGNED = 'The sheet was not signed';
 
-async function askRole({ result }: SheetEvaluation): Promise<string | undefined> {
-  const standing = sheetStatus(result)?.text;
+async function askRole({ result, sheet }: SheetEvaluation): Promise<string | undefined> {
+  const standing = sheetStatus(result, sheet.problems)?.text;
   const other = { label: 'Another role…', description: 'as your office calls it' };
   const picked = await vscode.window.showQuickPick([...ROLES, other], {
     title: 'Sign: As What',
@@ -52,7 +54,7 @@ async function askName(role: string, { sheet, digest }: SheetEvaluation, { exten
   const prepared = sheet.frontMatter.signatures.filter((signature) => signature.role === 'prepared').map(({ name }) => name);
   return vscode.window.showInputBox({
     title: `Sign: Who (${role})`,
-    value: extension.globalState.get<string>(NAME) ?? '',
+    value: vscode.workspace.getConfiguration().get<string>(SETTING, '').trim() || (extension.globalState.get<string>(NAME) ?? ''),
     placeHolder: 'Name',
     prompt: `Covers text, results and used files, ${digest.slice(0, 19)}…. A record of who looked at what, no electronic signature in law.`,
     validateInput: (name) =>

@@ -14,11 +14,14 @@ export const MARKS: Readonly<Record<BlockStatus['level'], string>> = {
   holds: '$(check)',
 };
 
+const setting = 'ampwright.statusBelowBlocks';
+
 export function cellStatus(sessions: Sessions): vscode.Disposable {
   const changed = new vscode.EventEmitter<void>();
   const provider: vscode.NotebookCellStatusBarItemProvider = {
     onDidChangeCellStatusBarItems: changed.event,
     provideCellStatusBarItems(cell) {
+      if (!vscode.workspace.getConfiguration().get<boolean>(setting, true)) return [];
       const answer = sessions.of(cell.notebook)?.answer;
       const number = answer?.laid.blocks.indexOf(cell) ?? -1;
       const status = answer && number !== -1 ? blockStatus(answer.open, number) : null;
@@ -38,6 +41,7 @@ export function cellStatus(sessions: Sessions): vscode.Disposable {
   return vscode.Disposable.from(
     changed,
     sessions.onDidAnswer(() => changed.fire()),
+    vscode.workspace.onDidChangeConfiguration((event) => event.affectsConfiguration(setting) && changed.fire()),
     vscode.notebooks.registerNotebookCellStatusBarItemProvider(notebookType, provider),
   );
 }

@@ -2,6 +2,7 @@
 import * as vscode from 'vscode';
 import { sheetStatus } from '../../assist/block-status.ts';
 import { worstRequirement } from '../../assist/worst-requirement.ts';
+import { problemsOfFile } from '../../run/evaluate.ts';
 import { sidesText, verdict } from '../../run/record.ts';
 import type { RequirementResult, SheetResult } from '../../run/result.ts';
 import type { Sessions } from '../sessions.ts';
@@ -12,9 +13,10 @@ export function statusBar(sessions: Sessions): vscode.Disposable {
   item.name = 'Calc sheet';
   const show = () => {
     const notebook = vscode.window.activeNotebookEditor?.notebook;
-    const result = notebook && sessions.of(notebook)?.answer?.result;
-    if (!result) return item.hide();
-    const status = sheetStatus(result);
+    const answer = notebook && sessions.of(notebook)?.answer;
+    if (!answer) return item.hide();
+    const { open, result } = answer;
+    const status = sheetStatus(result, problemsOfFile(open));
     const worst = worstRequirement(result);
     item.text = status ? `${MARKS[status.level]} ${status.text}` : 'No requirements';
     item.command = worst ? 'ampwright.goToWorst' : 'workbench.actions.view.problems';

@@ -19,11 +19,15 @@ export async function runSheets(testing: Testing, request: vscode.TestRunRequest
   const wanted = wantedSheets(request, controller);
   const opening = { left: MOST_OPENED };
   const run = controller.createTestRun(request);
-  for (const sheet of wanted.keys()) run.enqueued(sheet);
+  const announced = wanted.size <= MOST_ANNOUNCED;
+  if (announced) for (const sheet of wanted.keys()) run.enqueued(sheet);
+  let done = 0;
   for (const [sheet, only] of wanted) {
     if (token.isCancellationRequested) break;
+    if (announced) run.started(sheet);
     await runSheet(testing, run, opening, sheet, (item) => (only === null || only.has(item.id)) && !request.exclude?.includes(item));
-    await breath();
+    if (++done % AT_ONCE === 0) await kept();
+    else await breath();
   }
   run.end();
 }
@@ -49,7 +53,6 @@ async function runSheet(
   sheet: vscode.TestItem,
   wanted: (item: vscode.TestItem) => boolean,
 ): Promise<void> {
-  run.started(sheet);
   const found = await answerOf(sheet, sessions);
   if ('refused' in found) return run.errored(sheet, new vscode.TestMessage(`It can't be read: ${found.refused}.`));
   const opened = found.laid === null && failsSomewhere(found) && opening.left-- > 0 ? await openedAnswer(found, sessions) : null;
@@ -103,6 +106,16 @@ function messageOf(
 function today(): number {
   const now = new Date();
   return daysOf(now.getFullYear(), now.getMonth() + 1, now.getDate())!;
+}
+
+/** Sheets that are announced before their turn: each word to the window takes it the longer the more of them are listed there. */
+const MOST_ANNOUNCED = 100;
+/** Sheets that are reported before the window is waited for. */
+const AT_ONCE = 10;
+
+/** Waits until the window has shown what was reported: its answer to anything comes behind that. Else it would fall behind, and with it all typing. */
+async function kept(): Promise<void> {
+  await vscode.commands.executeCommand('setContext', 'ampwright.evaluating', true);
 }
 
 function breath(): Promise<void> {

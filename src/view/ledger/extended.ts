@@ -1,6 +1,6 @@
 // A table with its computed columns, below the rows that compute them.
 import type { ExtendedCell, ExtendedView } from '../extended-view.ts';
-import { type Child, type ElementNode, element } from '../node.ts';
+import { type Child, type ElementNode, element, textOf } from '../node.ts';
 
 /** The whole table; a long or wide one scrolls in its own frame, with its heads and the names of its rows standing. */
 export function extendedTable(view: ExtendedView): ElementNode {
@@ -9,7 +9,7 @@ export function extendedTable(view: ExtendedView): ElementNode {
     element(
       'th',
       { scope: 'col', class: h.computed ? 'aw-computed' : null },
-      element('math', {}, h.symbol),
+      element('span', { role: 'math', 'aria-label': textOf(h.symbol) }, element('math', {}, h.symbol)),
       h.unit === '' ? null : ` / ${h.unit.includes('/') ? `(${h.unit})` : h.unit}`,
       h.computed && element('span', { class: 'aw-unseen' }, ', computed'),
     ),

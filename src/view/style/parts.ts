@@ -75,6 +75,6 @@ export const PARTS = `
 .aw-problem.aw-note > .aw-mark, .aw-note .aw-severity { color: var(--aw-quiet); }
 .aw-mends li::before { content: "\\2192\\00A0"; color: var(--aw-quiet); }
 .aw-ledger { position: relative; }
-.aw-peek { position: absolute; z-index: 2; overflow: auto; width: max-content; min-width: 200px; max-width: min(420px, 100%); padding: 4px 10px 8px; border: 1px solid var(--aw-heavy); background: var(--aw-paper); color: var(--aw-ink); }
+.aw-peek { position: absolute; z-index: 2; overflow: auto; max-height: 480px; width: max-content; min-width: 200px; max-width: min(420px, 100%); padding: 4px 10px 8px; border: 1px solid var(--aw-heavy); background: var(--aw-paper); color: var(--aw-ink); }
 .aw-peek .aw-inside { margin-top: 0; border-top: 0; }
 `;

@@ -5,6 +5,7 @@ import path from 'node:path';
 import type { Frame, Locator, Page, Request } from 'playwright-core';
 import type { AccessibilityFault, Action, Focused, Target } from './protocol.ts';
 import { timeEdits } from './time-edits.ts';
+import { watch, watched } from './watch.ts';
 
 const patience = 20_000;
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -43,6 +44,10 @@ export function act({ page, artifacts, requests }: Screen, action: Action): Prom
       return found(page, action.target).then((element) => element.evaluate((node) => node.outerHTML));
     case 'texts':
       return visible(page, action.target).then((elements) => Promise.all(elements.map(shownText)));
+    case 'watch':
+      return visible(page, action.target).then(watch);
+    case 'watched':
+      return visible(page, action.target).then(watched);
     case 'focused':
       return focused(page);
     case 'settle':

@@ -14,7 +14,7 @@ export type Action =
   | { readonly do: 'type'; readonly text: string }
   | { readonly do: 'time edits'; readonly keys: readonly string[]; readonly times: number }
   | { readonly do: 'click' | 'hover' | 'see' | 'have' | 'miss' | 'read' | 'markup'; readonly target: Target }
-  | { readonly do: 'texts'; readonly target: Target }
+  | { readonly do: 'texts' | 'watch' | 'watched'; readonly target: Target }
   | { readonly do: 'focused' | 'settle' }
   | { readonly do: 'check accessibility'; readonly target: Target }
   | { readonly do: 'resize'; readonly width: number; readonly height: number }
@@ -29,6 +29,14 @@ export interface Focused {
   readonly tag: string;
   readonly role: string | null;
   readonly label: string;
+}
+
+/** An element that was there when watching began and still is. */
+export interface Watched {
+  /** How often something inside it, or one of its attributes, was changed. */
+  readonly changes: number;
+  /** Where its upper edge stood, in pixels: one place where it never moved. */
+  readonly tops: readonly number[];
 }
 
 /** One broken accessibility rule, with the places that break it. */

@@ -3,7 +3,7 @@ import assert from 'node:assert';
 import * as vscode from 'vscode';
 import { answer, pick } from '../support/picking.ts';
 import { block, closeAll, edit, openSheet, readFile, resultSaying, sheetOf, writeFile } from '../support/sheet.ts';
-import { atTheScreen, click, focused, screenshot, see, target, theme } from '../support/ui.ts';
+import { atTheScreen, click, focused, press, screenshot, see, target, theme } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 const command = (name: string, ...args: unknown[]) => vscode.commands.executeCommand(`ampwright.${name}`, ...args);
@@ -74,6 +74,24 @@ describe('the commands', () => {
     assert.match(text, /\| b \| 4\.000 A \|/);
     await waitFor('the editor shows it', () => notebook.cellAt(0).document.getText().includes('R. Osei'));
     assert.equal(notebook.isDirty, false);
+  });
+
+  atTheScreen().it('sign with the name of the settings', async () => {
+    const setting = (name: string | undefined) =>
+      vscode.workspace.getConfiguration('ampwright').update('signAs', name, vscode.ConfigurationTarget.Global);
+    const notebook = await openSheet(sheetOf('a = 2 A', 'b = 2 * a'));
+    await resultSaying(notebook, 1, 'b = 4.000 A');
+    await setting('A. Lindqvist');
+    try {
+      const signed = command('sign');
+      await pick('Sign: As What', 'chec', 'checked');
+      await see(target.workbench('.quick-input-widget:has(.quick-input-title:has-text("Sign: Who (checked)"))'));
+      await press('Enter');
+      await signed;
+    } finally {
+      await setting(undefined);
+    }
+    assert.match(await readFile(notebook.uri), /role: checked\n {4}name: A\. Lindqvist\n/);
   });
 
   atTheScreen().it('save an unsaved sheet before it is signed, if the user agrees', async () => {

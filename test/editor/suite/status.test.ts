@@ -2,7 +2,7 @@
 import assert from 'node:assert';
 import * as vscode from 'vscode';
 import { block, closeAll, edit, openSheet, resultSaying, sheetOf } from '../support/sheet.ts';
-import { atTheScreen, click, hover, read, screenshot, see, target, theme } from '../support/ui.ts';
+import { atTheScreen, click, hover, miss, read, screenshot, see, target, theme } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 const item = target.workbench('#ampwright\\.ampwright\\.ampwright\\.sheet, [id="ampwright.ampwright.sheet"]');
@@ -33,6 +33,22 @@ describe('the status of an open sheet', () => {
     await resultSaying(notebook, 1, 'fails');
     await vscode.commands.executeCommand('ampwright.goToWorst', 0);
     await waitFor('the only requirement of the block is selected', () => selected() === 'shall I_n <= 40 A');
+  });
+
+  atTheScreen().it('stands below no block where the user does not want it', async () => {
+    const setting = (on: boolean | undefined) =>
+      vscode.workspace.getConfiguration('ampwright').update('statusBelowBlocks', on, vscode.ConfigurationTarget.Global);
+    const notebook = await openSheet(sheet);
+    await resultSaying(notebook, 1, 'fails');
+    await see(target.workbench('.cell-status-item:has-text("1 holds")'));
+    try {
+      await setting(false);
+      await miss(target.workbench('.cell-status-item:has-text("1 holds")'));
+      await waitFor('the status bar still tells', async () => (await read(item)).includes('1 holds · 2 fail'));
+    } finally {
+      await setting(undefined);
+    }
+    await see(target.workbench('.cell-status-item:has-text("1 holds")'));
   });
 
   atTheScreen().it('stands in the status bar and below each block, and a click leads to the worst', async () => {

@@ -92,6 +92,22 @@ describe('writing help', () => {
     await waitFor('the result stays', () => plainResult(block(notebook, 1)).includes('S = 23.56 kVA'));
   });
 
+  it('renames from a value in prose', async () => {
+    const notebook = await openSheet(`The motor draws [34.00 A](#I_n).\n\n${sheetOf('I_n = 34 A from plate "M-12"', 'x = 2 * I_n')}`);
+    await resultSaying(notebook, 1, 'x = 68.00 A');
+    const prose = notebook.cellAt(0);
+    vscode.window.activeNotebookEditor!.selection = new vscode.NotebookRange(0, 1);
+    await vscode.commands.executeCommand('notebook.cell.edit');
+    await waitFor('the cell is edited', () => vscode.window.activeTextEditor?.document === prose.document);
+    const edit = await ask<vscode.WorkspaceEdit>('DocumentRenameProvider', prose, at(prose, '#I_n', 2), 'I_full');
+    assert.ok(await vscode.workspace.applyEdit(edit));
+    await waitFor('prose and blocks have the new name', () =>
+      notebook.getCells().every(({ document }) => !/\bI_n\b/.test(document.getText())),
+    );
+    assert.equal(prose.document.getText(), 'The motor draws [34.00 A](#I_full).');
+    await resultSaying(notebook, 1, 'x = 68.00 A');
+  });
+
   it('offers the mend of a problem', async () => {
     const notebook = await open();
     const cell = block(notebook, 1);

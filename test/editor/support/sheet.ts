@@ -76,5 +76,6 @@ export async function closeAll(this: Mocha.Context): Promise<void> {
     await vscode.window.showNotebookDocument(notebook);
     await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
   }
-  await vscode.commands.executeCommand('workbench.action.closeAllEditors');
+  for (const command of ['workbench.action.closeAllEditors', 'workbench.action.closePanel', 'notifications.clearAll'])
+    await vscode.commands.executeCommand(command);
 }

@@ -1,6 +1,14 @@
 // The user's hands and eyes, for tests that run inside the editor: keys, mouse, what is on the screen, pictures of it.
 import * as vscode from 'vscode';
-import { type AccessibilityFault, type Action, type Answer, addressSetting, type Focused, type Target } from '../host/protocol.ts';
+import {
+  type AccessibilityFault,
+  type Action,
+  type Answer,
+  addressSetting,
+  type Focused,
+  type Target,
+  type Watched,
+} from '../host/protocol.ts';
 
 const address = (): string | undefined => vscode.workspace.getConfiguration().get<string>(addressSetting);
 
@@ -38,6 +46,9 @@ export const read = async (target: Target): Promise<string> => (await user({ do:
 export const markup = async (target: Target): Promise<string> => (await user({ do: 'markup', target })) as string;
 /** The texts of all visible matches at this moment, which may be none. */
 export const texts = async (target: Target): Promise<string[]> => (await user({ do: 'texts', target })) as string[];
+/** Begins to watch every visible match; `watched` tells of those that are still there, and ends it. */
+export const watch = async (target: Target): Promise<void> => void (await user({ do: 'watch', target }));
+export const watched = async (target: Target): Promise<Watched[]> => (await user({ do: 'watched', target })) as Watched[];
 /** All that the outputs of the notebook in front show. */
 export const webviewText = async (): Promise<string> => (await texts(inOutputs('.output_container'))).join('\n');
 export const focused = async (): Promise<Focused> => (await user({ do: 'focused' })) as Focused;
