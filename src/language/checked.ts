@@ -252,6 +252,8 @@ export interface Instance {
   readonly frameSize: number;
   /** 1 + the greatest depth of what it calls. */
   readonly depth: number;
+  /** How deep its evaluation is nested. */
+  readonly levels: number;
   /** 1 + the calls that one call of it makes in all. */
   readonly calls: number;
   /** Items that the body reads. */

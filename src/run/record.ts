@@ -5,6 +5,7 @@ import type { ProseValue } from '../sheet/prose-values.ts';
 import type { ResultRow } from '../sheet/results-block.ts';
 import { type Recorded, writeSheet } from '../sheet/write-sheet.ts';
 import { dateText } from '../text/date.ts';
+import { computedColumns } from './computed-columns.ts';
 import type { SheetEvaluation } from './evaluate.ts';
 import { marginWords, shortest } from './margin-words.ts';
 import type { CellResult, ColumnResult, EntryResult, RequirementResult, Shown, StatementResult, TabulationResult } from './result.ts';
@@ -26,26 +27,33 @@ export function recordedResults({ result }: Pick<SheetEvaluation, 'result'>): Re
 
 /** The rows that a calc cell records. */
 export function resultRows(cell: CellResult): readonly ResultRow[] {
-  return cell.statements.flatMap((s) => (s.kind === 'column' && s.missing === null ? columnRows(s, cell) : rowsOf(s, cell)));
+  const first = new Set<string>();
+  return cell.statements.flatMap((s) => {
+    if (s.kind !== 'column' || s.missing !== null) return rowsOf(s, cell);
+    const isFirst = !first.has(s.table);
+    first.add(s.table);
+    return [...(isFirst ? tableRows(s, cell) : []), ...columnRows(s)];
+  });
 }
 
 /** Rows of an extended table that are recorded. */
 const ROWS_RECORDED = 100;
 
-/** The computed columns of a table, a line a row of the table; told where the first of them stands in the cell. */
-function columnRows(column: ColumnResult, cell: CellResult): readonly ResultRow[] {
-  const columns = cell.statements.filter((s): s is ColumnResult => s.kind === 'column' && s.table === column.table && s.missing === null);
-  const own = notes(column).map((note) => ({ result: `${column.table}.${column.column}`, value: '', note }));
-  const errors = errorsOf(column).map((note) => ({ result: `${column.table}.${column.column}`, value: '', note }));
-  if (columns[0] !== column) return [...own, ...errors];
-  const rows = column.labels.slice(0, ROWS_RECORDED).map((label, row) => ({
-    result: `${column.table}: ${label}`,
+/** The computed columns of a table, a line a row of the table; `column` is the first of them. */
+function tableRows({ table, labels }: ColumnResult, cell: CellResult): readonly ResultRow[] {
+  const columns = computedColumns(cell, table).filter((column) => column.missing === null);
+  const rows = labels.slice(0, ROWS_RECORDED).map((label, row) => ({
+    result: `${table}: ${label}`,
     value: columns.map((c) => `${c.column} = ${c.values[row]?.text ?? '–'}`).join(', '),
     note: '',
   }));
-  const more =
-    column.labels.length > ROWS_RECORDED ? [{ result: `${column.table}: … (${column.labels.length} rows)`, value: '', note: '' }] : [];
-  return [...rows, ...more, ...own, ...errors];
+  const more = labels.length > ROWS_RECORDED ? [{ result: `${table}: … (${labels.length} rows)`, value: '', note: '' }] : [];
+  return [...rows, ...more];
+}
+
+/** What is to be said of one computed column. */
+function columnRows(column: ColumnResult): readonly ResultRow[] {
+  return [...notes(column), ...errorsOf(column)].map((note) => ({ result: `${column.table}.${column.column}`, value: '', note }));
 }
 
 function rowsOf(statement: StatementResult, cell: CellResult): readonly ResultRow[] {

@@ -9,7 +9,7 @@ import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import type { Item } from '../program.ts';
 import { elementOf, listOf, type Type } from '../type.ts';
-import { type Context, checkExpression, define, failed, unknown } from './context.ts';
+import { type Context, canNest, checkExpression, define, failed, unknown } from './context.ts';
 import { describe } from './describe.ts';
 import { countCalls } from './effort.ts';
 import { instantiate } from './instances.ts';
@@ -85,6 +85,7 @@ function checkFunctionCall(c: Context, node: ast.Call, item: Item): Checked {
     );
   }
   c.depth = Math.max(c.depth, instance.depth);
+  if (!canNest(c, instance.levels, node.at)) return unknown(node.at);
   if (!countCalls(c, instance.calls, node.at)) return unknown(node.at);
   const type = isMapped ? listOf(body.type) : body.type;
   return { kind: 'call', at: node.at, type, display: body.display, uncertain: body.uncertain, instance, args, mapped };

@@ -3,6 +3,7 @@ import type { Problem } from '../../text/problem.ts';
 import type { Span } from '../../text/span.ts';
 import type { Expression, Local } from '../ast.ts';
 import type { Checked, Display, Instance, Signature } from '../checked.ts';
+import { nameProblem } from '../problems/names.ts';
 import type { Definition, Ground, Item, Module, TableModel } from '../program.ts';
 import { type Type, UNKNOWN } from '../type.ts';
 import type { Input } from '../uncertainty/input.ts';
@@ -21,6 +22,8 @@ export interface LazyBinding {
   scopes: readonly Scope[];
   readonly index: number;
   checked: Checked | null;
+  /** How deep it is nested itself, once it has been checked. */
+  levels: number;
 }
 
 export type Scope =
@@ -68,13 +71,17 @@ export interface Context {
   readonly asked: Set<LazyBinding>;
   /** Greatest depth of the functions called. */
   depth: number;
+  /** How deep the place that is being checked is nested: in expressions, and in the functions and `with` names that lead to it. */
+  level: number;
+  /** The deepest level that evaluation reaches. */
+  deepest: number;
   /** What one evaluation asks for inside itself: calls of functions, with all that they call, as often as roots call them. */
   calls: number;
   readonly instances: Instance[];
 }
 
 /** A fresh context for an item. */
-export function contextFor(world: World, item: Item, dispatch: Context['dispatch'], active: readonly Item[] = []): Context {
+export function contextFor(world: World, item: Item, dispatch: Context['dispatch'], active: readonly Item[] = [], level = 0): Context {
   return {
     world,
     dispatch,
@@ -92,6 +99,8 @@ export function contextFor(world: World, item: Item, dispatch: Context['dispatch
     active,
     asked: new Set(),
     depth: 0,
+    level,
+    deepest: level,
     calls: 0,
     instances: [],
   };
@@ -140,7 +149,23 @@ export function failed(c: Context, problem: Problem): Checked {
   return unknown(problem.at);
 }
 
+/** How deep evaluation may be nested, functions and `with` names counted in: so much every stage has room for on its stack. */
+export const MOST_LEVELS = 600;
+
+/** Notes that evaluation nests so many levels deeper at the present place; false (reported once a statement) where that is too deep. */
+export function canNest(c: Context, levels: number, at: Span): boolean {
+  c.deepest = Math.max(c.deepest, c.level + levels);
+  if (c.level + levels <= MOST_LEVELS) return true;
+  const isTold = c.problems.some(({ code }) => code === 'evaluation-depth');
+  if (!isTold) c.problems.push(nameProblem('evaluation-depth', at, { limit: MOST_LEVELS }));
+  return false;
+}
+
 /** Checks any expression in the present scope. */
 export function checkExpression(c: Context, node: Expression): Checked {
-  return c.dispatch(c, node);
+  if (!canNest(c, 1, node.at)) return unknown(node.at);
+  c.level++;
+  const checked = c.dispatch(c, node);
+  c.level--;
+  return checked;
 }

@@ -54,7 +54,7 @@ export function instantiate(
 
 /** Whether an error is one of how functions call each other, so that it depends on where the chain begins. */
 function isOfChain({ code }: Problem): boolean {
-  return code === 'call-depth' || code === 'recursion';
+  return code === 'call-depth' || code === 'evaluation-depth' || code === 'recursion';
 }
 
 /** The sound instance, or why there is none. */
@@ -96,7 +96,7 @@ export function checkBody(
   displays: readonly Display[],
 ): { instance: Instance; inner: Context } {
   const definition = item.statement as ast.FunctionDefinition;
-  const inner = contextFor(c.world, item, c.dispatch, [...c.active, item]);
+  const inner = contextFor(c.world, item, c.dispatch, [...c.active, item], c.level);
   const names = new Map<string, Binding>();
   definition.parameters.forEach((parameter, i) => {
     const display = hasAny(parameter.type) ? (displays[i] ?? 'auto') : displayOfMark(parameter.type);
@@ -129,6 +129,7 @@ export function checkBody(
     needs,
     frameSize: inner.frameSize,
     depth: inner.depth + 1,
+    levels: inner.deepest - c.level,
     calls: inner.calls + 1,
     reads: [...inner.reads],
     grounds: inner.grounds,

@@ -3,7 +3,7 @@ import type { Span } from '../../text/span.ts';
 import type * as ast from '../ast.ts';
 import type { Checked } from '../checked.ts';
 import { nameProblem } from '../problems/names.ts';
-import { type Context, checkExpression, failed, type LazyBinding, type Scope, takeLocal, unknown, within } from './context.ts';
+import { type Context, canNest, checkExpression, failed, type LazyBinding, type Scope, takeLocal, unknown, within } from './context.ts';
 import { declare } from './declared.ts';
 
 export type CheckedLocals = readonly { readonly index: number; readonly value: Checked }[];
@@ -26,7 +26,7 @@ export function withLocals<T>(
   for (const local of locals) {
     const { name, at } = local.name;
     if (names.has(name)) c.problems.push(nameProblem('defined-twice', at, { name }));
-    else names.set(name, { local, scopes, index: takeLocal(c), checked: null });
+    else names.set(name, { local, scopes, index: takeLocal(c), checked: null, levels: 0 });
     const hidden = warnOfHiding ? c.module.names.get(name) : undefined;
     if (hidden !== undefined) c.problems.push(nameProblem('local-hides', at, { name }));
   }
@@ -42,6 +42,7 @@ export function checkLocal(c: Context, binding: LazyBinding, node: ast.NameRefer
     return failed(c, nameProblem('local-circle', node.at, { names: [...asked.slice(asked.indexOf(node.name)), node.name] }));
   }
   const value = checkBinding(c, binding);
+  if (!canNest(c, binding.levels, node.at)) return unknown(node.at);
   return {
     kind: 'local',
     at: node.at,
@@ -79,7 +80,11 @@ function checkBinding(c: Context, binding: LazyBinding): Checked {
   const before = c.scopes;
   c.scopes = binding.scopes;
   const { local } = binding;
+  const { deepest } = c;
+  c.deepest = c.level;
   binding.checked = declare(c, checkExpression(c, local.value), local.type);
+  binding.levels = c.deepest - c.level;
+  c.deepest = Math.max(deepest, c.deepest);
   c.scopes = before;
   c.asked.delete(binding);
   return binding.checked;

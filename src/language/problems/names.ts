@@ -70,6 +70,10 @@ export const nameProblem = problemMaker({
       `\`${f.name}\` is defined here and comes from \`${f.path}\` as well; name what you take: \`use "${f.path}" for …\``,
   ),
   'call-depth': kind('error', (f: { limit: number }) => `functions call each other more than ${f.limit} deep`),
+  'evaluation-depth': kind(
+    'error',
+    (f: { limit: number }) => `working this out nests more than ${f.limit} deep; make an entry of a part of it`,
+  ),
   'too-many-calls': kind(
     'error',
     (f: { limit: number }) =>

@@ -37,16 +37,26 @@ export const functions: Register = {
 /** The functions that a sheet calls, and those that these call, in the order of the calls. */
 function usedFunctions(result: SheetResult): readonly FunctionDefinition[] {
   const found = new Set<FunctionDefinition>();
-  const visit = (statement: Statement) => {
-    for (const expression of expressionsOf(statement)) {
-      walk(expression, (node) => {
-        const called = node.kind === 'call' ? result.functions.get(node.callee.name) : undefined;
-        if (!called || found.has(called)) return;
-        found.add(called);
-        visit(called);
-      });
+  const statements = result.cells.flatMap((cell) => cell.statements.map((s) => s.statement));
+  // What is still to be looked into stands in a list, the next one last, since functions may call each other at any depth.
+  const ahead: Statement[] = statements.filter((s) => s.kind !== 'function').reverse();
+  for (let next = ahead.pop(); next !== undefined; next = ahead.pop()) {
+    if (next.kind === 'function') {
+      if (found.has(next)) continue;
+      found.add(next);
     }
-  };
-  for (const cell of result.cells) for (const { statement } of cell.statements) if (statement.kind !== 'function') visit(statement);
+    ahead.push(...calledIn(next, result).reverse());
+  }
   return [...found];
+}
+
+function calledIn(statement: Statement, { functions: known }: SheetResult): FunctionDefinition[] {
+  const called = new Set<FunctionDefinition>();
+  for (const expression of expressionsOf(statement)) {
+    walk(expression, (node) => {
+      const definition = node.kind === 'call' ? known.get(node.callee.name) : undefined;
+      if (definition) called.add(definition);
+    });
+  }
+  return [...called];
 }

@@ -1,5 +1,6 @@
 // A table as the computed columns of a cell extend it: the columns that they read, then the columns themselves.
-import type { CellResult, ColumnResult, RowCell, Shown } from '../../run/result.ts';
+import { computedColumns } from '../../run/computed-columns.ts';
+import type { ColumnResult, RowCell, Shown } from '../../run/result.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { ExtendedView } from '../extended-view.ts';
 import { numberText, quantityText, shownText, unitText } from '../math/quantity.ts';
@@ -11,7 +12,7 @@ const MOST = 500;
 
 /** The table at the last of the cell's computed columns of it; null at the others, and where no column has values. */
 export function extendedOf(of: ColumnResult, { cell, result, recorded }: RowContext): ExtendedView | null {
-  const own = columnsOf(cell, of.table);
+  const own = computedColumns(cell, of.table);
   if (own.at(-1) !== of) return null;
   const computed = own.filter((column) => column.values.length > 0);
   if (computed.length === 0) return null;
@@ -19,14 +20,15 @@ export function extendedOf(of: ColumnResult, { cell, result, recorded }: RowCont
   const [first = []] = result.rows(of.table, 1, () => true);
   const written = readColumns(own, first, cell.code);
   const label = labelColumn(first, labels);
-  const rows = result.rows(of.table, MOST, (column) => written.includes(column));
+  const shown = new Set(written);
+  const rows = result.rows(of.table, MOST, (column) => shown.has(column)).map(valuesByColumn);
   const columns: Column[] = [
     ...written
       .filter((name) => name !== label)
       .map((name) =>
         columnOf(
           name,
-          rows.map((row) => cellOf(row, name)),
+          rows.map((row) => row.get(name) ?? null),
           [],
         ),
       ),
@@ -44,14 +46,11 @@ export function extendedOf(of: ColumnResult, { cell, result, recorded }: RowCont
   };
 }
 
-function columnsOf(cell: CellResult, table: string): readonly ColumnResult[] {
-  return cell.statements.filter((s): s is ColumnResult => s.kind === 'column' && s.table === table);
-}
-
 // Columns of the table that are named in the statements, in the order of the table.
 function readColumns(own: readonly ColumnResult[], row: readonly RowCell[], code: string): readonly string[] {
+  const computed = new Set(own.map((column) => column.column));
   const named = new Set(own.flatMap(({ statement: { at } }) => code.slice(at.start, at.end).replace(TEXTS, '').match(NAMES) ?? []));
-  return row.map((cell) => cell.column).filter((name) => named.has(name) && !own.some((c) => c.column === name));
+  return row.map((cell) => cell.column).filter((name) => named.has(name) && !computed.has(name));
 }
 
 const TEXTS = /"(?:[^"\\]|\\.)*(?:"|\\?$)/gs;
@@ -67,8 +66,8 @@ function isLabel(value: Shown | null): boolean {
   return value !== null && (value.kind !== 'quantity' || value.unit === null);
 }
 
-function cellOf(row: readonly RowCell[], name: string): Shown | null {
-  return row.find((cell) => cell.column === name)?.value ?? null;
+function valuesByColumn(row: readonly RowCell[]): ReadonlyMap<string, Shown | null> {
+  return new Map(row.map(({ column, value }) => [column, value]));
 }
 
 interface Column {
