@@ -1,7 +1,8 @@
 // Makes a sheet ready for rows with these heads, and says what is wrong with either.
-import { quoted } from '../report/csv.ts';
+
 import { type Batch, openBatch } from '../run/batch.ts';
 import { otherSeparator } from '../sheet/csv.ts';
+import { quoted } from '../sheet/csv-field.ts';
 import type { RawCell } from '../sheet/table-columns.ts';
 import { tableProblem } from '../sheet/table-problems.ts';
 import type { Problem } from '../text/problem.ts';

@@ -1,6 +1,6 @@
 // The files that an open sheet reads. Evaluation does not wait, so they are read ahead of it and watched.
 import * as vscode from 'vscode';
-import type { FileAnswer, SheetFiles } from '../run/files.ts';
+import { type FileAnswer, pathRefusal, type SheetFiles } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
 import { linkRefusal } from './links.ts';
 
@@ -60,9 +60,8 @@ export async function settled<T>(files: OpenFiles, make: () => T): Promise<T> {
 
 /** Why a path may not be read at all; null where it may. A sheet reads files of its workspace, or of its own folder where it is in none. */
 function refusal(path: string, sheet: vscode.Uri, folder: vscode.Uri): string | null {
-  if (path === '' || path.includes('\0')) return 'that is no path';
-  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'it is an address; a sheet reads files of its workspace only';
-  if (path.startsWith('/') || path.includes('\\')) return 'write the path relative to the sheet, with /';
+  const refused = pathRefusal(path);
+  if (refused !== null) return refused;
   const root = rootOf(sheet);
   const inside = vscode.Uri.joinPath(folder, path).path.startsWith(root.path.endsWith('/') ? root.path : `${root.path}/`);
   return inside ? null : 'it lies outside the workspace';

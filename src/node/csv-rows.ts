@@ -2,6 +2,7 @@
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { CsvError, parse } from 'csv-parse';
+import { fieldText } from '../sheet/csv-field.ts';
 
 /** Longest row, in bytes. What is longer has most likely a quotation mark that is never closed. */
 export const LONGEST_ROW = 1_000_000;
@@ -45,8 +46,8 @@ async function* rowGroups(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<read
   feeding.catch(() => {});
   try {
     for await (const first of parser as AsyncIterable<Row>) {
-      const group = [first];
-      for (let row: Row | null = parser.read(); row !== null; row = parser.read()) group.push(row);
+      const group = [first.map(fieldText)];
+      for (let row: Row | null = parser.read(); row !== null; row = parser.read()) group.push(row.map(fieldText));
       yield group;
     }
   } catch (error) {

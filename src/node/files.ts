@@ -2,7 +2,7 @@
 import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { realpath } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
-import type { SheetFiles } from '../run/files.ts';
+import { pathRefusal, type SheetFiles } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
 
 /** Largest file that a sheet may read, in bytes. */
@@ -34,14 +34,6 @@ export function workspaceFiles(sheetPath: string, workspace: string = workspaceO
       }
     },
   };
-}
-
-/** Why a sheet may not read what is written so, whatever is there; null where it may. */
-export function pathRefusal(path: string): string | null {
-  if (path === '' || path.includes('\0')) return 'that is no path';
-  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'it is an address; a sheet reads files of its workspace only';
-  if (isAbsolute(path) || path.includes('\\')) return 'write the path relative to the sheet, with /';
-  return null;
 }
 
 /** The workspace of a sheet: the nearest folder above it that holds `.git`; else the current folder if the sheet is in it; else its own folder. */

@@ -1,7 +1,8 @@
 // Files as a revision has them: bytes, the sheets under a folder, and what a sheet reads.
 import { posix } from 'node:path';
+import { pathRefusal } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
-import { type FileAnswer, pathRefusal } from './files.ts';
+import type { FileAnswer } from './files.ts';
 import { SHEET_ENDING } from './find-sheets.ts';
 import { GitError, git, gitText } from './git.ts';
 

@@ -2,6 +2,7 @@
 import { existsSync, realpathSync, statSync } from 'node:fs';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { nearSpellings } from '../text/near.ts';
+import { visible } from '../text/visible.ts';
 import { GitError, git, gitText } from './git.ts';
 
 /** A commit under the name by which it was asked for. */
@@ -47,9 +48,13 @@ function existing(path: string): string {
 
 /** The commit of a name: a branch, a tag, an object name, `HEAD~2` and whatever else git understands. */
 export function revision(root: string, name: string): Revision {
+  // No name has a character that could end it where git, or who reads of it, thinks otherwise.
+  if (name === '' || /[\u0000-\u001f\u007f]/.test(name)) throw unknown(root, visible(name));
   const { code, stdout } = git(root, ['rev-parse', '--verify', '--quiet', '--end-of-options', `${name}^{commit}`]);
-  if (name === '' || code !== 0) throw unknown(root, name);
-  return described(root, name, stdout.toString('utf8').trim());
+  const commit = stdout.toString('utf8').trim();
+  // `^HEAD` is understood as well, but names what is left out.
+  if (code !== 0 || !/^[0-9a-f]+$/.test(commit)) throw unknown(root, visible(name));
+  return described(root, name, commit);
 }
 
 /** The commit at which the present work left the default branch: the merge base of both. On the default branch itself, its newest commit. */

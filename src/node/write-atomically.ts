@@ -30,7 +30,7 @@ export async function writeAtomically(
   if (obstacle !== null) return { kind: 'refused', path, because: obstacle };
   if (before && bytes instanceof Uint8Array && same(await readFile(target), bytes)) return { kind: 'unchanged', path };
 
-  const temporary = join(dirname(target), `.${basename(target).slice(0, 200)}.${randomBytes(6).toString('hex')}.tmp`);
+  const temporary = join(dirname(target), `${temporaryStart(target)}${randomBytes(6).toString('hex')}.tmp`);
   let inPlace = false;
   try {
     await writeFlushed(temporary, bytes, before);
@@ -82,12 +82,17 @@ async function keepOwnerAndMode(file: FileHandle, like: Stats): Promise<void> {
   await file.chmod(like.mode & 0o7777);
 }
 
+/** How the temporary files of a file begin. A name has at most 255 bytes, of which a letter of other scripts takes up to four. */
+function temporaryStart(target: string): string {
+  return `.${[...basename(target)].slice(0, 50).join('')}.`;
+}
+
 /** No write takes so long: a temporary file of this age belongs to a process that was killed. */
 const LEFT_BEHIND_AFTER_MS = 10 * 60_000;
 
 /** Removes what earlier writes of the same file left behind when they were killed. */
 async function sweep(target: string): Promise<void> {
-  const [folder, start] = [dirname(target), `.${basename(target).slice(0, 200)}.`];
+  const [folder, start] = [dirname(target), temporaryStart(target)];
   for (const name of await readdir(folder).catch(() => [])) {
     if (!name.startsWith(start) || !/^[0-9a-f]{12}\.tmp$/.test(name.slice(start.length))) continue;
     const path = join(folder, name);

@@ -1,5 +1,6 @@
 // Entries and requirements as CSV (RFC 4180): one line each, numbers as numbers, texts that a spreadsheet can't take for formulas.
 import type { EntryResult, RequirementResult, Shown } from '../run/result.ts';
+import { harmless, quoted } from '../sheet/csv-field.ts';
 import { type Figure, jsonValue, marginOf, slackUncertaintyOf, sourceText, uncertaintyOf, unitOf } from './figures.ts';
 import type { ReportInput } from './input.ts';
 
@@ -68,17 +69,8 @@ function single(figure: Figure): number | null {
   return typeof figure === 'number' ? figure : null;
 }
 
-/**
- * One field. A text that begins like a formula gets an apostrophe before it, and so does one that begins with apostrophes and goes on like a
- * formula: leaving one out gives every text back. A number never gets one.
- */
+/** One field: a number as it is, a text so that it is no formula. */
 export function field(value: Field): string {
   if (value === null) return '';
-  if (typeof value === 'number') return String(value);
-  return quoted(/^'*[=+\-@\t\r\n]/.test(value) ? `'${value}` : value);
-}
-
-/** A text as one field, in quotes where it needs them. */
-export function quoted(text: string): string {
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return typeof value === 'number' ? String(value) : quoted(harmless(value));
 }

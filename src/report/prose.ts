@@ -1,5 +1,6 @@
 // The prose of a sheet as HTML: Markdown without raw HTML, links to few kinds of places, nothing that loads or runs.
 import MarkdownIt, { type Token } from 'markdown-it';
+import { readable } from '../text/visible.ts';
 import { escapeText } from '../view/node.ts';
 
 /** Where the fragments of a sheet lead on its page. */
@@ -47,7 +48,7 @@ export function proseRenderer(places: Places, title: string | null): ProseRender
       for (const child of token.children ?? []) leadToEntry(child, places);
     }
   });
-  return { render: (text) => markdown.render(text), tokens: (text) => markdown.parse(text, {}) };
+  return { render: (text) => markdown.render(readable(text)), tokens: (text) => markdown.parse(text, {}) };
 }
 
 /** Whether a link may stand on the page: to the web, to a mail address, or to a place of the page. */

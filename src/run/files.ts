@@ -11,6 +11,14 @@ export function sameAnswer(a: FileAnswer, b: FileAnswer): boolean {
   return a === b || (typeof a === 'object' && typeof b === 'object' && a.refused === b.refused);
 }
 
+/** Why a sheet may not read what is written so, whatever is there and on whatever system; null where it may. */
+export function pathRefusal(path: string): string | null {
+  if (path === '' || path.includes('\0')) return 'that is no path';
+  if (/^[a-z][a-z0-9+.-]+:/i.test(path)) return 'it is an address; a sheet reads files of its workspace only';
+  if (/^(?:\/|[a-z]:)/i.test(path) || path.includes('\\')) return 'write the path relative to the sheet, with /';
+  return null;
+}
+
 /** No files at all: `use` and CSV tables are refused. */
 export const NO_FILES: SheetFiles = { read: () => ({ refused: 'files are out of reach here' }) };
 

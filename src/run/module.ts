@@ -1,6 +1,7 @@
 // Makes a module of a text's calc cells and tables: what it defines, and who owns a name that is defined twice.
 
 import type * as ast from '../language/ast.ts';
+import { latinForm } from '../language/lexer/scripts.ts';
 import { print } from '../language/print.ts';
 import { nameProblem } from '../language/problems/names.ts';
 import type { Item, Module, TableModel } from '../language/program.ts';
@@ -50,6 +51,7 @@ export function buildModule(
   }
   const items = cells.map((cell, number) => cell.statements.map((statement) => itemOf(module, number, statement)));
   for (const item of items.flat()) own(module, item, problems);
+  for (const item of items.flat()) compareLooks(module, item, problems);
   for (const [name, columns] of module.columns) {
     const model = module.tables.get(name);
     if (model !== undefined) setTable(module, addColumns(model, columns));
@@ -126,6 +128,14 @@ function own(module: Module, item: Item, problems: Map<Item, Problem[]>): void {
   if (first === undefined) module.names.set(name.name, { kind: 'item', item });
   else
     report(problems, item, nameProblem('defined-twice', name.at, { name: name.name }, first.kind === 'item' ? [placeOf(first.item)] : []));
+}
+
+/** Warns of a name that looks like another one of the module in most typefaces. */
+function compareLooks(module: Module, item: Item, problems: Map<Item, Problem[]>): void {
+  const name = ownedName(item.statement);
+  const latin = name && latinForm(name.name);
+  if (latin && module.names.has(latin))
+    report(problems, item, nameProblem('looks-like-another', name.at, { name: name.name, other: latin }));
 }
 
 function placeOf(item: Item) {

@@ -3,6 +3,8 @@ import { CsvError, parse } from 'csv-parse/browser/esm/sync';
 import { lineMap, positionAt } from '../text/lines.ts';
 import type { Problem } from '../text/problem.ts';
 import { type Span, span } from '../text/span.ts';
+import { fieldText } from './csv-field.ts';
+import { directionControls } from './direction-controls.ts';
 import { withoutBlanks } from './pipe-row.ts';
 import type { Table } from './table.ts';
 import type { TableCaption } from './table-caption.ts';
@@ -22,6 +24,7 @@ export interface CsvTable {
 export function readCsvTable(text: string, caption: TableCaption): CsvTable {
   const problems: Problem[] = [];
   const records = text.length > MAX_CSV_CHARACTERS ? tooLong(caption, problems) : readRecords(text, problems);
+  problems.push(...(records ? directionControls(text) : []));
   const [head, ...rows] = records ?? [];
   if (records && !head) problems.push(tableProblem('csv-empty', span(0, 0), {}));
   const separator = head && otherSeparator(head.texts);
@@ -61,7 +64,11 @@ function readRecords(text: string, problems: Problem[]): readonly RawRow[] | nul
       const start = skipLineEnds(text, end);
       end = offsetOf(info.bytes);
       const at = span(start, trimLineEnds(text, start, end));
-      return { texts: record.map(withoutBlanks), at, placeOf: (column: number) => fieldPlace(text, at, column) };
+      return {
+        texts: record.map((field) => fieldText(withoutBlanks(field))),
+        at,
+        placeOf: (column: number) => fieldPlace(text, at, column),
+      };
     });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;

@@ -20,6 +20,11 @@ export const sheetProblem = problemMaker({
     'error',
     (f) => `A fence opens inside a calc block; the block above was probably not closed: put a line ${f.fence} where it ends`,
   ),
+  'direction-control': kind<{ characters: string }>(
+    'warning',
+    (f) => `${f.characters} changes the direction of the text, so that it reads otherwise than it stands in the file; remove it`,
+    (_, at) => [replace('Remove it', at, '')],
+  ),
   'conflict-markers': kind<object>(
     'error',
     () => 'A merge left conflict markers here; nothing in them is evaluated, and no results are recorded until one side is chosen',

@@ -1,6 +1,7 @@
 // Reads a sheet's file: text in, cells with their places out. No byte is lost and no text is refused.
 import type { Problem } from '../text/problem.ts';
 import { span } from '../text/span.ts';
+import { directionControls } from './direction-controls.ts';
 import { type FileLines, fileLines, lineEndFrom } from './file-lines.ts';
 import { readFrontMatter } from './front-matter.ts';
 import { frontMatterCode, frontMatterEnd, isDashes } from './front-matter-lines.ts';
@@ -27,6 +28,13 @@ export function readSheet(text: string): Sheet {
   const readable = blocksWithin(cut.blocks, lines, calm);
   const { tables, csvTables } = readTables(lines, readable, problems);
   const front = cells.find((cell) => cell.kind === 'front matter');
+  // The lexer looks after the code of calc blocks; recorded results repeat what stands elsewhere.
+  problems.push(
+    ...directionControls(
+      text,
+      cells.filter((cell) => cell.kind === 'calc').map((cell) => cell.at),
+    ),
+  );
   return {
     text,
     lines: lines.map,

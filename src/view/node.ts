@@ -1,4 +1,5 @@
 // What a result looks like, as plain data: a small tree of elements that the page prints and the editor builds.
+import { readable } from '../text/visible.ts';
 
 /** The elements that a tree may hold, by the language that they belong to. Nothing here can run, load or send anything. */
 // biome-ignore format: word lists
@@ -101,9 +102,9 @@ function write(node: ViewNode, out: string[]): void {
   if (known && !VOID.has(node.tag)) out.push('</', node.tag, '>');
 }
 
-/** Text with the characters escaped that HTML gives a meaning. */
+/** Text with the characters escaped that HTML gives a meaning, and those shown that would steer how it is read. */
 export function escapeText(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+  return readable(text).replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 }
 
 /** The text of a tree, as a reader without markup would see it. */

@@ -97,6 +97,25 @@ describe('batch', function () {
     assert.equal(code, 2);
   });
 
+  it('writes no formula of a row for a spreadsheet, and is the same once more', async () => {
+    const texts = ['=1+1', '-1', '-1+cmd', '@SUM(A1)', '+44', "'=1", '- spare', '-', 'M-12'];
+    const first = await run(`tag,P_n / kW\n${texts.map((text) => `${text},4`).join('\n')}\n`, '--out', 'first.csv');
+    assert.equal(first.code, 0, first.stderr);
+    const tags = (file: string) =>
+      (parse(readFileSync(folder.at(file), 'utf8'), { columns: true }) as { tag: string }[]).map((row) => row.tag);
+    assert.deepEqual(tags('first.csv'), ["'=1+1", '-1', "'-1+cmd", "'@SUM(A1)", '+44', "'=1", "'- spare", '-', 'M-12']);
+    const own = readFileSync(folder.at('first.csv'), 'utf8').split('\n').map((line) => line.split(',').slice(0, 2).join(',')); // biome-ignore format: one step
+    const again = await run(own.join('\n'), '--out', 'again.csv');
+    assert.equal(again.code, 0, again.stderr);
+    assert.deepEqual(tags('again.csv'), tags('first.csv'));
+    folder.write(
+      'r.ampwright.md',
+      'Table sized — [Sized](first.csv) from calculation "x"\n\n```ampwright\nn = the P_n of sized where tag is "=1+1"\n```\n',
+    );
+    const read = await ampwright(['evaluate', 'r.ampwright.md', '--json'], { cwd: folder.path });
+    assert.equal(JSON.parse(read.stdout).entries[0].text, '4 kW', read.stderr);
+  });
+
   it('writes what another sheet reads as a table', async () => {
     copyFileSync('test/cli/batch-fixtures/rows.ampwright.md', folder.at('rows.ampwright.md'));
     const [heads, ...rows] = readFileSync('test/cli/batch-fixtures/rows.csv', 'utf8').split('\n');

@@ -5,14 +5,25 @@ import { field } from '../../src/report/csv.ts';
 import { auditPage } from '../../src/report/page.ts';
 import { comparedSheet } from '../../src/review/comparisons.ts';
 import { evaluateSheet } from '../../src/run/evaluate.ts';
+import { fieldText, harmless } from '../../src/sheet/csv-field.ts';
 import { visible } from '../../src/text/visible.ts';
 import { checkMarkdown, checkPage } from '../support/safe-output.ts';
+import { ATTACKS, attackedSheet } from './attacks.ts';
 
 describe('a field of an exported CSV', () => {
   const check = (value: string | number, expected: string) => it(JSON.stringify(value), () => assert.equal(field(value), expected));
   check('=1+1', "'=1+1");
-  check('+1', "'+1");
-  check('-1', "'-1");
+  check('+A1', "'+A1");
+  check('-1', '-1');
+  check('+1.5e3', '+1.5e3');
+  check('-1.5 ± 1 %', '-1.5 ± 1 %');
+  check('-', '-');
+  check('-1+1', "'-1+1");
+  check('-5 kW', "'-5 kW");
+  check("=cmd|' /C calc'!A0", "'=cmd|' /C calc'!A0");
+  check('=HYPERLINK("https://evil.invalid","x")', '"\'=HYPERLINK(""https://evil.invalid"",""x"")"');
+  check('＝1+1', "'＝1+1");
+  check('＠x', "'＠x");
   check('@SUM(A1)', "'@SUM(A1)");
   check('\t=1', "'\t=1");
   check('\r=1', '"\'\r=1"');
@@ -22,9 +33,12 @@ describe('a field of an exported CSV', () => {
   check("'=1", "''=1");
 
   it('gives every text back where one apostrophe is left out, and no two texts are one', () => {
-    const texts = ['=', "'=", "''=", "'", 'a', "'a", '+', '-1', "'-1", '@x'];
-    const back = texts.map((text) => field(text).replace(/^'(?='*[=+\-@\t\r\n])/, ''));
-    assert.deepEqual(back, texts);
+    const texts = ['=', "'=", "''=", "'", 'a', "'a", '+', '-', "'-", '-1', "'-1", "''-1", '@x', '+x', '--', '＋1', '\t=1', '-1 ± 2'];
+    assert.deepEqual(
+      texts.map((text) => fieldText(harmless(text))),
+      texts,
+    );
+    assert.equal(new Set(texts.map(harmless)).size, texts.length);
   });
 });
 
@@ -38,38 +52,8 @@ describe('a text in a terminal', () => {
 });
 
 describe('markup in a sheet', () => {
-  const attacks = [
-    '<script>alert(1)</script>', '<img src=x onerror=alert(1)>', '[x](javascript:alert(1))', '[x](command:workbench.action.quit)',
-    '[x](data:text/html,<script>1</script>)', '![x](https://evil.invalid/a.png)', '<a href="javascript:x">y</a>', '</style><script>x</script>', '--> <b>',
-    '<svg><script>1</script></svg>', '"><iframe>', '[x](vbscript:x)', '<javascript:alert(1)>', '&lt;script&gt;', '[x]: javascript:alert(1)',
-  ]; // biome-ignore format: a list of attacks
-  for (const attack of attacks) {
-    const quoted = attack.replaceAll('"', '\\"');
-    const sheet = (value: string) => `---
-title: '${attack.replaceAll("'", "''")}'
-owner: '${attack.replaceAll("'", "''")}'
----
-
-# ${attack}
-
-${attack}
-
-Table t — ${attack}
-
-| name | x / V |
-| --- | --- |
-| ${attack.replaceAll('|', '\\|')} | ${attack} |
-
-\`\`\`ampwright
-a = ${value}   from plate "${quoted}"   "${quoted}"
-b = "${quoted}"
-shall a <= 2 V   because "${quoted}"
-curve x * 1 V "${quoted}" over x from 0 to 1
-action "${quoted}" by "${quoted}" due 2026-12-15
-# ${attack}
-\`\`\`
-`;
-    const [old, now] = [evaluateSheet(sheet('1 V')), evaluateSheet(sheet('3 V'))];
+  for (const attack of ATTACKS) {
+    const [old, now] = [evaluateSheet(attackedSheet(attack, '1 V')), evaluateSheet(attackedSheet(attack, '3 V'))];
     it(`${attack} stays a text on the page`, () => checkPage(auditPage({ ...now, version: '1.0.0' })));
     it(`${attack} stays a text in a comment`, () => {
       const markdown = comparisonsMarkdown({

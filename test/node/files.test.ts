@@ -44,6 +44,13 @@ describe('the files that a sheet may read', () => {
   check('/etc/hostname', { refused: 'write the path relative to the sheet, with /' });
   check('..\\standard.ampwright.md', { refused: 'write the path relative to the sheet, with /' });
   check('https://example.org/motors.csv', { refused: 'it is an address; a sheet reads files of its workspace only' });
+  check('C:/Windows/win.ini', { refused: 'write the path relative to the sheet, with /' });
+  check('c:motors.csv', { refused: 'write the path relative to the sheet, with /' });
+  check('//server/share/motors.csv', { refused: 'write the path relative to the sheet, with /' });
+  check('\\\\server\\share\\motors.csv', { refused: 'write the path relative to the sheet, with /' });
+  check('file:///etc/hostname', { refused: 'it is an address; a sheet reads files of its workspace only' });
+  check('%2e%2e/%2e%2e/secret.txt', { refused: 'it does not exist' });
+  check('../sheets/../../secret.txt', { refused: 'it lies outside the workspace' });
   check('', { refused: 'that is no path' });
   check('a\0b', { refused: 'that is no path' });
 

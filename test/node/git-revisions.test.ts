@@ -1,9 +1,10 @@
 // Revisions on real repositories: names, the merge base, and every way in which there is none.
 import assert from 'node:assert/strict';
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { GitError, type GitFailure } from '../../src/node/git.ts';
+import { historyOf } from '../../src/node/git-history.ts';
 import { defaultBranch, mergeBase, pathInRepository, repositoryOf, revision } from '../../src/node/git-revisions.ts';
 import { gitIn, testRepository } from '../support/repository.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -42,6 +43,29 @@ describe('revisions', () => {
     assert.equal(revision(repository.path, 'B').commit, first);
     refused('unknown revision', /no revision --help/, () => revision(repository.path, '--help'));
     refused('unknown revision', /no revision ;/, () => revision(repository.path, ''));
+  });
+
+  it('are never taken for an option, a file, a path of the disk or two names', () => {
+    repository.commit('first', { 'a.txt': '1', 'out.txt': 'kept' });
+    const names = [
+      '--output=out.txt', '-Oout.txt', '-o', '--upload-pack=touch out.txt', '--exec=touch x', 'HEAD:a.txt', 'HEAD:../../etc/passwd', ':/first',
+      'HEAD\n--output=out.txt', 'HEAD\0', 'HEAD HEAD', 'HEAD..main', '^HEAD', '@{-1}', '$(touch x)', '`touch x`', 'HEAD; touch x', 'HEAD^{/', 'HEAD\u001b[2J',
+    ]; // biome-ignore format: a list of attacks
+    for (const name of names) refused('unknown revision', /no revision /, () => revision(repository.path, name));
+    assert.deepEqual(readdirSync(repository.path).sort(), ['.git', 'a.txt', 'out.txt']);
+    assert.equal(readFileSync(repository.at('out.txt'), 'utf8'), 'kept');
+  });
+
+  it('of a repository whose configuration would run programs run none of them', () => {
+    const first = repository.commit('first', { 'a.txt': '1', '.gitattributes': '* diff=evil filter=evil\n' });
+    const touch = `touch ${repository.at('ran')}`;
+    for (const key of ['core.pager', 'core.fsmonitor', 'core.sshCommand', 'core.editor', 'diff.external', 'diff.evil.textconv', 'filter.evil.smudge', 'filter.evil.clean', 'gpg.program', 'alias.rev-parse', 'alias.log'])
+      repository.git('config', key, key.startsWith('alias') ? `!${touch}` : touch); // biome-ignore format: a list of attacks
+    repository.git('config', 'log.showSignature', 'true');
+    assert.equal(revision(repository.path, 'HEAD').commit, first);
+    assert.equal(mergeBase(repository.path).commit, first);
+    assert.equal(historyOf(repository.at('a.txt')).changes.length, 1);
+    assert.ok(!readdirSync(repository.path).includes('ran'));
   });
 
   it('that do not exist are said so, with near names', () => {

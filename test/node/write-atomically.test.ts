@@ -94,6 +94,13 @@ describe('writing a file whole or not at all', () => {
     assert.deepEqual(readdirSync(folder.path).sort(), ['.a.txt.ba9876543210.tmp', '.a.txt.notes.tmp', '.b.txt.0123456789ab.tmp', 'a.txt']);
   });
 
+  it('takes names of the longest that the disk does, in any script', async () => {
+    for (const name of ['x'.repeat(251), '図'.repeat(83), '🔧'.repeat(62)]) {
+      assert.equal((await writeAtomically(folder.at(`${name}.txt`), 'text')).kind, 'written');
+      assert.equal(readFileSync(folder.at(`${name}.txt`), 'utf8'), 'text');
+    }
+  });
+
   it('keeps every byte of what it is given', async () => {
     const content = Uint8Array.from({ length: 256 }, (_, i) => i);
     await writeAtomically(folder.at('bytes'), content);

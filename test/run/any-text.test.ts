@@ -136,6 +136,25 @@ describe('a size that no sheet has', () => {
     [/^! |^x: /, 'y = 1.000 V'],
   );
   check(
+    '10,000 `with` definitions that rely on each other',
+    `x = a_0 with ${times(10_000, (i) => `a_${i} = a_${i + 1}`, ', ')}, a_10000 = 1\ny = 3`,
+    [/^! evaluation-depth/, 'y = 3'],
+  );
+  check('200 `with` definitions that rely on each other', `x = a_0 with ${times(200, (i) => `a_${i} = a_${i + 1} + 1`, ', ')}, a_200 = 0`, [
+    'x = 200.0',
+  ]);
+  const within = (depth: number, inner: string) => `${'abs('.repeat(depth)}${inner}${')'.repeat(depth)}`;
+  check(
+    'functions 190 deep, each nested 190 deep',
+    `${times(190, (i) => `f_${i}(a) = ${within(190, `f_${i + 1}(a)`)}`, '\n')}\nf_190(a) = a\nx = f_0(1)\ny = f_189(3)`,
+    [/^! evaluation-depth/, 'y = 3.000'],
+  );
+  check(
+    '`with` definitions 190 deep, each nested 190 deep',
+    `x = a_0 with ${times(190, (i) => `a_${i} = ${within(190, `a_${i + 1}`)}`, ', ')}, a_190 = 1\ny = 3`,
+    [/^! evaluation-depth/, 'y = 3'],
+  );
+  check(
     '1,001 kinds of argument',
     `f(a: any) = a\n${times(1_001, (i) => `x_${i} = f(1 m^${1 + (i % 40)}/kg^${1 + Math.floor(i / 40)})`, '\n')}`,
     [/^! too-many-instances/],

@@ -3,6 +3,7 @@ import * as vscode from 'vscode';
 import type { Links } from '../../report/comparison/page.ts';
 import type { Comparisons } from '../../review/comparisons.ts';
 import { commandLink } from '../command-link.ts';
+import { SHEET_ENDING } from '../find-sheets.ts';
 import { currentText } from '../notebook-document.ts';
 import { showPage } from '../page-panel.ts';
 import { revealLine } from '../reveal.ts';
@@ -43,7 +44,11 @@ export const compareWithRevision: Register = (context) => {
     await vscode.env.clipboard.writeText(comparisonsMarkdown(latest));
     vscode.window.setStatusBarMessage('Comparison copied as Markdown', 4000);
   };
-  const line = (uri: string, number: number) => revealLine(vscode.Uri.parse(uri), number, context.sessions);
+  // A link of the page names a sheet and a line of it; whatever else calls is dropped.
+  const line = (uri: unknown, number: unknown) => {
+    if (typeof uri !== 'string' || !uri.endsWith(SHEET_ENDING) || !Number.isInteger(number) || Number(number) < 1) return;
+    return revealLine(vscode.Uri.parse(uri), Number(number), context.sessions);
+  };
   return vscode.Disposable.from(
     vscode.commands.registerCommand('ampwright.compare', compare),
     vscode.commands.registerCommand(COPY, copy),

@@ -15,6 +15,13 @@ const LATIN: Readonly<Record<string, string>> = {
   а: 'a', е: 'e', о: 'o', р: 'p', с: 'c', у: 'y', х: 'x', і: 'i', ј: 'j', ѕ: 's',
 }; // biome-ignore format: an alphabet
 
+/** A name with each letter that looks like a Latin one written as that; null where none does. */
+export function latinForm(name: string): string | null {
+  if (/^[\0-\u007F]*$/.test(name)) return null;
+  const latin = [...name].map((c) => (Object.hasOwn(LATIN, c) ? LATIN[c]! : c)).join('');
+  return latin === name ? null : latin;
+}
+
 /** The scripts that a name mixes and its spelling in Latin letters alone, if it has one; null where nothing can be mistaken. */
 export function mixedScripts(name: string): { scripts: readonly string[]; latin: string | null } | null {
   if (/^[\0-\u007F]*$/.test(name)) return null;
@@ -24,6 +31,6 @@ export function mixedScripts(name: string): { scripts: readonly string[]; latin:
   const greekHarmless = !letters.some((c) => /\p{Script=Greek}/u.test(c) && c !== 'ν' && Object.hasOwn(LATIN, c));
   const mixed = scripts.filter((s) => s !== 'Latin' && s !== 'East Asian' && !(s === 'Greek' && greekHarmless));
   if (mixed.length === 0) return null;
-  const latin = [...name].map((c) => (Object.hasOwn(LATIN, c) ? LATIN[c]! : c)).join('');
+  const latin = latinForm(name) ?? name;
   return { scripts, latin: /^[\p{Script=Latin}\p{M}\d_]*$/u.test(latin) ? latin : null };
 }

@@ -46,6 +46,11 @@ export const nameProblem = problemMaker({
   circle: kind('error', (f: { names: readonly string[] }) => `these definitions go in a circle: ${f.names.join(' → ')}`),
   recursion: kind('error', (f: { names: readonly string[] }) => `a function may not call itself: ${f.names.join(' → ')}`),
   'local-circle': kind('error', (f: { names: readonly string[] }) => `these \`with\` definitions go in a circle: ${f.names.join(' → ')}`),
+  'looks-like-another': kind(
+    'warning',
+    (f: { name: string; other: string }) =>
+      `\`${f.name}\` looks like \`${f.other}\`, another name of this sheet, but has other letters; rename one of them`,
+  ),
   'column-or-name': kind(
     'error',
     (f: { name: string; other: string }) =>
