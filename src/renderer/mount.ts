@@ -1,6 +1,5 @@
 // An element tree as DOM, by createElement alone: no text of a document is ever read as markup.
-import { readable } from '../text/visible.ts';
-import { type ElementNode, isAllowed, languageOf, type ViewNode } from '../view/node.ts';
+import { type ElementNode, isAllowed, languageOf, shownText, type ViewNode } from '../view/node.ts';
 
 const NAMESPACES = {
   html: 'http://www.w3.org/1999/xhtml',
@@ -10,7 +9,7 @@ const NAMESPACES = {
 
 /** The DOM of a tree. Tags and attributes that are not allowed are left out, their children stay. */
 export function build(tree: ViewNode, to: Document): Node {
-  if (typeof tree === 'string') return to.createTextNode(readable(tree));
+  if (typeof tree === 'string') return to.createTextNode(shownText(tree));
   const language = languageOf(tree.tag);
   const made = language === null ? to.createDocumentFragment() : to.createElementNS(NAMESPACES[language], tree.tag);
   if (language !== null) setAttributes(made as Element, tree);
@@ -20,7 +19,7 @@ export function build(tree: ViewNode, to: Document): Node {
 
 function setAttributes(element: Element, tree: ElementNode): void {
   for (const [name, value] of Object.entries(tree.attributes)) {
-    if (value !== undefined && isAllowed(name, value)) element.setAttribute(name, readable(value));
+    if (value !== undefined && isAllowed(name, value)) element.setAttribute(name, shownText(value));
   }
 }
 

@@ -1,6 +1,9 @@
 // What a result looks like, as plain data: a small tree of elements that the page prints and the editor builds.
 import { readable } from '../text/visible.ts';
 
+/** A text of a tree as it is shown. */
+export const shownText = readable;
+
 /** The elements that a tree may hold, by the language that they belong to. Nothing here can run, load or send anything. */
 // biome-ignore format: word lists
 export const TAGS = {

@@ -3,10 +3,10 @@ import * as vscode from 'vscode';
 import type { Links } from '../../report/comparison/page.ts';
 import type { Comparisons } from '../../review/comparisons.ts';
 import { commandLink } from '../command-link.ts';
-import { SHEET_ENDING } from '../sheet-documents.ts';
 import { currentText } from '../notebook-document.ts';
 import { showPage } from '../page-panel.ts';
 import { revealLine } from '../reveal.ts';
+import { SHEET_ENDING } from '../sheet-documents.ts';
 import { askRevision } from './ask-revision.ts';
 import { diskPath, type Register, sheetFor, tell } from './context.ts';
 
