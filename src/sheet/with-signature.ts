@@ -30,19 +30,20 @@ export function withSignature(text: string, entry: SignatureEntry): string | nul
   const section = readSections(text, code).find(({ at }) => isSignatures(text.slice(at.start, at.end)));
   if (!section) {
     const list = listOf(entry, '  ', lineEnd);
-    return applyEdits(text, [{ at: span(code.end, code.end), text: code.end > code.start ? lineEnd + list : list + lineEnd }]);
+    const edit = { at: span(code.end, code.end), text: code.end > code.start ? lineEnd + list : list + lineEnd };
+    return ifSignedBy(applyEdits(text, [edit]), entry);
   }
   const pair = readPair(text, section, []);
   const edits = pair && (renewal(text, pair, entry, lineEnd) ?? addition(text, pair, section.at.end, entry, lineEnd));
-  const signed = edits && applyEdits(text, edits);
-  return signed && isSignedBy(signed, entry) ? signed : null;
+  return edits && ifSignedBy(applyEdits(text, edits), entry);
 }
 
-/** Whether the entry is among the signatures that are read: one in a list with aliases in it, for one, is not. */
-function isSignedBy(text: string, { role, name, covers }: SignatureEntry): boolean {
+/** The text if the entry is among the signatures that are read: one in a list with aliases in it, for one, is not. */
+function ifSignedBy(text: string, { role, name, covers }: SignatureEntry): string | null {
   const lines = fileLines(text);
   const { signatures } = readFrontMatter(text, frontMatterCode(lines, frontMatterEnd(lines)), []);
-  return signatures.some((its) => its.role === oneLine(role) && its.name === oneLine(name) && its.covers === covers);
+  const found = signatures.some((its) => its.role === oneLine(role) && its.name === oneLine(name) && its.covers === covers);
+  return found ? text : null;
 }
 
 /** The key with a list of this one entry. */
