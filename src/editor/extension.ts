@@ -4,6 +4,7 @@ import { commands } from './commands.ts';
 import type { Desktop } from './desktop.ts';
 import { cellStatus } from './features/cell-status.ts';
 import { diagnostics } from './features/diagnostics.ts';
+import { hasRevisions } from './features/has-revisions.ts';
 import { proseValues } from './features/prose-values.ts';
 import { reveals } from './features/reveal.ts';
 import { statusBar } from './features/status-bar.ts';
@@ -41,6 +42,7 @@ export function start(context: vscode.ExtensionContext, { desktop, tests }: Give
     statusBar(sessions),
     cellStatus(sessions),
     twoEditors(),
+    hasRevisions(desktop),
     testing(tests, sessions),
     commands({ sessions, extension: context, desktop }),
     onceShown(sessions, texts, async () => {

@@ -4,7 +4,7 @@ import { execFileSync } from 'node:child_process';
 import * as vscode from 'vscode';
 import { pick } from '../support/picking.ts';
 import { block, closeAll, edit, openSheet, resultSaying, sheetOf, writeFile } from '../support/sheet.ts';
-import { atTheScreen, click, read, resize, screenshot, see, target, theme } from '../support/ui.ts';
+import { atTheScreen, click, miss, read, resize, screenshot, see, target, theme } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 const git = (folder: vscode.Uri, ...args: string[]) =>
@@ -29,6 +29,16 @@ atTheScreen().describe('comparing with a revision', () => {
     await resultSaying(notebook, 1, 'holds');
     await edit(block(notebook, 0), '34.4 A', '38.4 A');
     await resultSaying(notebook, 1, 'fails');
+  });
+
+  it('is offered for a sheet that lies in a repository, and for no other', async () => {
+    const toolbar = (title: string) => target.workbench(`.notebook-toolbar-container .action-label[aria-label^="${title}"]`);
+    await see(toolbar('Compare'));
+    await openSheet(sheetOf('a = 2 A'));
+    await see(toolbar('Sign'));
+    await miss(toolbar('Compare'));
+    await vscode.window.showNotebookDocument(notebook);
+    await see(toolbar('Compare'));
   });
 
   it('offers where the work left the default branch, the changes of the sheet, branches and tags', async () => {
