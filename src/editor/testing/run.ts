@@ -111,7 +111,7 @@ function today(): number {
 /** Sheets that are announced before their turn: each word to the window takes it the longer the more of them are listed there. */
 const MOST_ANNOUNCED = 100;
 /** Sheets that are reported before the window is waited for. */
-const AT_ONCE = 10;
+const AT_ONCE = 100;
 
 /** Waits until the window has shown what was reported: its answer to anything comes behind that. Else it would fall behind, and with it all typing. */
 async function kept(): Promise<void> {
