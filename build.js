@@ -43,7 +43,7 @@ const bundles = () => [
 async function nodeExtension() {
   const { outputFiles } = await build({
     ...inParts,
-    entryPoints: { extension: 'src/editor/entry/node.ts' },
+    entryPoints: { extension: 'src/editor/entry/node.ts', 'extension/worker': 'src/node/worker.ts' },
     outdir: out,
     outExtension: { '.js': '.cjs' },
     chunkNames: 'extension/[name]-[hash]',

@@ -7,6 +7,8 @@ import { linkRefusal } from './links.ts';
 export interface OpenFiles extends SheetFiles, vscode.Disposable {
   /** Reads what evaluation asked for in vain, and what has changed since; whether there was any, so that it is worth evaluating again. */
   settle(): Promise<boolean>;
+  /** What was answered so far, by path. */
+  readonly answers: ReadonlyMap<string, FileAnswer>;
 }
 
 /** Files for the sheet at `sheet`, by paths relative to its folder; `changed` is called when one that was read has another content; null: none is watched. */
@@ -28,9 +30,10 @@ export function openFiles(sheet: vscode.Uri, changed: (() => void) | null): Open
     watchers.set(path, watcher);
   };
   return {
+    answers: known,
     read(path) {
       const refused = refusal(path, sheet, folder);
-      if (refused) return { refused };
+      if (refused) known.set(path, { refused });
       const answer = known.get(path);
       if (answer === undefined) wanted.add(path);
       return answer ?? { refused: 'it has not been read yet' };

@@ -1,7 +1,5 @@
 // Compares the sheet in front with a revision: what changed in meaning, as a page whose line numbers lead to the lines.
 import * as vscode from 'vscode';
-import type { Links } from '../../report/comparison/page.ts';
-import type { Comparisons } from '../../review/comparisons.ts';
 import { commandLink } from '../command-link.ts';
 import { currentText } from '../notebook-document.ts';
 import { showPage } from '../page-panel.ts';
@@ -14,7 +12,8 @@ const COPY = 'ampwright.copyComparison';
 const LINE = 'ampwright.showComparedLine';
 
 export const compareWithRevision: Register = (context) => {
-  let latest: Comparisons | null = null;
+  /** As Markdown. */
+  let latest: string | null = null;
   const compare = async (called?: unknown) => {
     const session = await sheetFor(context, called);
     const path = session && diskPath(session.notebook.uri);
@@ -22,16 +21,19 @@ export const compareWithRevision: Register = (context) => {
     if (!context.desktop || path == null) return tell('this sheet is not on a disk where git could be asked', FAILED);
     if (!vscode.workspace.isTrusted) return tell('git is asked in trusted workspaces only; trust this one first', FAILED);
     try {
-      const { compareSince, revisionChoices } = await context.desktop.tools();
-      const since = await askRevision(revisionChoices(path));
+      const { inWorker } = context.desktop;
+      const since = await askRevision(await inWorker('revisions', path));
       if (since === undefined) return;
-      const open = new Map([[path, currentText(session.notebook).text]]);
-      latest = await compareSince([path], { since: since.revision, open });
-      const { comparisonsPage } = await import('../../report/comparison/page.ts');
+      const { text } = currentText(session.notebook);
+      const under = { location: vscode.ProgressLocation.Window, title: `Comparing with ${since.label}` };
+      const { page, markdown } = await vscode.window.withProgress(under, () =>
+        inWorker('comparison', { path, text, since: since.revision }),
+      );
+      latest = markdown;
       showPage({
         kind: 'comparison',
         title: `Changes since ${since.label}`,
-        html: withCommands(comparisonsPage(latest, LINKS), session.notebook.uri),
+        html: withCommands(page, session.notebook.uri),
         commands: [COPY, LINE],
       });
     } catch (error) {
@@ -40,8 +42,7 @@ export const compareWithRevision: Register = (context) => {
   };
   const copy = async () => {
     if (latest === null) return void vscode.window.showInformationMessage('Compare a sheet with a revision first.');
-    const { comparisonsMarkdown } = await import('../../report/comparison/markdown.ts');
-    await vscode.env.clipboard.writeText(comparisonsMarkdown(latest));
+    await vscode.env.clipboard.writeText(latest);
     vscode.window.setStatusBarMessage('Comparison copied as Markdown', 4000);
   };
   // A link of the page names a sheet and a line of it; whatever else calls is dropped.
@@ -55,8 +56,6 @@ export const compareWithRevision: Register = (context) => {
     vscode.commands.registerCommand(LINE, line),
   );
 };
-
-const LINKS: Links = { line: (_, line) => `#line-${line}`, actions: [{ title: 'Copy as Markdown', href: '#copy' }] };
 
 /** The page's links as calls of the commands. No text of a sheet becomes a link there, so that these are all. */
 function withCommands(html: string, sheet: vscode.Uri): string {

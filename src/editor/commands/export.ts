@@ -1,26 +1,14 @@
 // Exports the sheet in front: the page for an audit, or its results for another program.
 import * as vscode from 'vscode';
-import type { ReportInput } from '../../report/input.ts';
+import type { ExportAsked } from '../../node/export.ts';
 import type { Paper } from '../../report/typeset/document.ts';
-import type { SheetEvaluation } from '../../run/evaluate.ts';
 import { encodeSheet } from '../../sheet/decode.ts';
-import type { Desktop } from '../desktop.ts';
 import { SHEET_ENDING } from '../sheet-documents.ts';
 import { type CommandContext, diskPath, type Register, sheetFor, tell, versionOf } from './context.ts';
-import { savedSheet } from './saved-sheet.ts';
-
-/** What an export is made from; `path` is the sheet's, as the export names it. */
-interface Source {
-  readonly input: ReportInput;
-  readonly path: string;
-  readonly desktop: Desktop | null;
-}
+import { type SavedSheet, savedSheet } from './saved-sheet.ts';
 
 interface Format extends vscode.QuickPickItem {
-  readonly ending: string;
-  /** Whether it can be made in a browser's worker too. */
-  readonly everywhere: boolean;
-  make(source: Source): Promise<string | Uint8Array>;
+  readonly format: ExportAsked['format'];
 }
 
 const FORMATS: readonly Format[] = [
@@ -28,9 +16,7 @@ const FORMATS: readonly Format[] = [
     label: 'Page for an Audit',
     description: 'HTML',
     detail: 'One file that explains itself: formulas with values put in, registers, cautions',
-    ending: 'html',
-    everywhere: true,
-    make: async ({ input }) => (await import('../../report/page.ts')).auditPage(input),
+    format: { ending: 'html' },
   },
   pdf('a4', 'A4'),
   pdf('letter', 'Letter'),
@@ -38,28 +24,19 @@ const FORMATS: readonly Format[] = [
     label: 'Results as a Table',
     description: 'CSV',
     detail: 'Entries and requirements, one a line',
-    ending: 'csv',
-    everywhere: true,
-    make: async ({ input }) => (await import('../../report/csv.ts')).sheetCsv(input),
+    format: { ending: 'csv' },
   },
   {
     label: 'Results as Data',
     description: 'JSON',
     detail: 'Every entry, requirement and problem, values unrounded',
-    ending: 'json',
-    everywhere: true,
-    make: async ({ input, path }) => (await import('../../report/json.ts')).evaluationJson(path, input),
+    format: { ending: 'json' },
   },
 ];
 
 function pdf(paper: Paper, name: string): Format {
-  const make = async ({ input, desktop }: Source) => {
-    const outcome = await (await desktop!.tools()).pdfOf(input, paper);
-    if (outcome.kind === 'refused') throw new Error(outcome.because);
-    return outcome.bytes;
-  };
   const detail = 'The same on paper, for filing: PDF/A-2a';
-  return { label: `Page for an Audit on ${name}`, description: 'PDF', detail, ending: 'pdf', everywhere: false, make };
+  return { label: `Page for an Audit on ${name}`, description: 'PDF', detail, format: { ending: 'pdf', paper } };
 }
 
 export const exportSheet: Register = (context) =>
@@ -77,12 +54,7 @@ export const exportSheet: Register = (context) =>
     const options = { location: vscode.ProgressLocation.Notification, title: `Exporting ${vscode.workspace.asRelativePath(target)}` };
     try {
       await vscode.window.withProgress(options, async () => {
-        const input = {
-          ...sheet.evaluation,
-          version: versionOf(context),
-          ...(await fromGit(session.notebook.uri, sheet.evaluation, context)),
-        };
-        const made = await format.make({ input, path: vscode.workspace.asRelativePath(session.notebook.uri), desktop: context.desktop });
+        const made = await make(format, sheet, session.notebook.uri, context);
         await vscode.workspace.fs.writeFile(target, typeof made === 'string' ? encodeSheet(made) : made);
       });
     } catch (error) {
@@ -91,7 +63,7 @@ export const exportSheet: Register = (context) =>
     await offerToOpen(target, sheet.evaluation.problems.filter(({ problem }) => problem.severity === 'error').length);
   });
 
-async function askTarget(sheet: vscode.Uri, { ending, label }: Format): Promise<vscode.Uri | undefined> {
+async function askTarget(sheet: vscode.Uri, { format: { ending }, label }: Format): Promise<vscode.Uri | undefined> {
   const beside = sheet.with({ path: `${sheet.path.slice(0, -SHEET_ENDING.length)}.${ending}` });
   const filters = { [ending.toUpperCase()]: [ending] };
   const target = await vscode.window.showSaveDialog({ defaultUri: beside, filters, title: `Export: ${label}`, saveLabel: 'Export' });
@@ -100,22 +72,31 @@ async function askTarget(sheet: vscode.Uri, { ending, label }: Format): Promise<
   return undefined;
 }
 
-/** What can't be made here is not offered. */
+/** What can't be made here is not offered: typesetting wants Node. */
 function formats({ desktop }: CommandContext): readonly Format[] {
-  return FORMATS.filter(({ everywhere }) => everywhere || desktop !== null);
+  return FORMATS.filter(({ format }) => format.ending !== 'pdf' || desktop !== null);
 }
 
-/** What git knows of the file, where it may be asked. */
-async function fromGit(
+async function make(
+  { format }: Format,
+  { evaluation, files }: SavedSheet,
   uri: vscode.Uri,
-  { files }: SheetEvaluation,
-  { desktop }: CommandContext,
-): Promise<Pick<ReportInput, 'history' | 'covered'>> {
+  context: CommandContext,
+): Promise<string | Uint8Array> {
+  const path = vscode.workspace.asRelativePath(uri);
+  const version = versionOf(context);
+  const disk = gitPath(uri, context);
+  if (context.desktop) return context.desktop.inWorker('export', { text: evaluation.sheet.text, files, format, path, version, disk });
+  if (format.ending === 'pdf') throw new Error('it is typeset where the editor has Node');
+  const { textExport } = await import('../../report/exports.ts');
+  return textExport(format.ending, { ...evaluation, version, ...('because' in disk ? { history: disk } : {}) }, path);
+}
+
+/** Where git may be asked of the file; else why it is not. */
+function gitPath(uri: vscode.Uri, { desktop }: CommandContext): ExportAsked['disk'] {
   const path = diskPath(uri);
-  if (!desktop || path === null) return { history: { because: 'git is out of reach in this editor' } };
-  if (!vscode.workspace.isTrusted) return { history: { because: 'the workspace was not trusted, and git was not asked' } };
-  const { changeHistory, coveredIn } = await desktop.tools();
-  return { history: changeHistory(path), covered: coveredIn(path, files) };
+  if (!desktop || path === null) return { because: 'git is out of reach in this editor' };
+  return vscode.workspace.isTrusted ? { path } : { because: 'the workspace was not trusted, and git was not asked' };
 }
 
 async function offerToOpen(target: vscode.Uri, errors: number): Promise<void> {

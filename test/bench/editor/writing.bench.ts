@@ -24,11 +24,24 @@ describe('writing in the editor', function () {
 
   it('start', async () => {
     const asleep = !ampwright().isActive;
-    const began = performance.now();
-    await ampwright().activate();
-    const found = performance.now() - began;
+    const { took, worked } = await timed(() => ampwright().activate());
     if (!asleep) throw new Error('The extension had started before anyone asked for it.');
-    await report({ what: 'start of the extension, loaded and activated', aim: 'under 60 ms', found: ms(found), holds: found < 60 });
+    await report({
+      what: 'start of the extension, loaded and activated: processor time of its host',
+      aim: 'under 60 ms',
+      found: `${ms(worked)} (${ms(took)} by the clock)`,
+      holds: worked < 60,
+    });
+  });
+
+  it('start with the first sheet', async () => {
+    const { took, worked } = await timed(async () => resultSaying(await openSample(), 0, 'I_n = 34.40 A'));
+    await report({
+      what: 'the first sheet, from asking for it to its results: processor time of the extension’s host',
+      aim: 'under 1,000 ms',
+      found: `${ms(worked)} (${ms(took)} by the clock)`,
+      holds: worked < 1000,
+    });
   });
 
   it('edits of the sample', async () => {
@@ -59,6 +72,15 @@ describe('writing in the editor', function () {
     });
   });
 });
+
+/** Milliseconds by the clock, and those that the extension host worked meanwhile: a busy machine changes the first more than the second. */
+async function timed(act: () => PromiseLike<unknown>): Promise<{ readonly took: number; readonly worked: number }> {
+  const began = performance.now();
+  const before = process.cpuUsage();
+  await act();
+  const { user, system } = process.cpuUsage(before);
+  return { took: performance.now() - began, worked: (user + system) / 1000 };
+}
 
 const openSample = async () =>
   openSheet(await readFile(vscode.Uri.joinPath(ampwright().extensionUri, 'samples/starter-sizing.ampwright.md')));
