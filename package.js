@@ -23,7 +23,7 @@ const EXTENSION = [
   'templates',
 ];
 const COMMAND_LINE = ['dist/cli.js', 'media/sheet.png', 'samples', 'syntax/reference.md', 'templates'];
-const BOTH = ['README.md', 'CHANGELOG.md', 'LICENSE'];
+const BOTH = ['README.md', 'CHANGELOG.md', 'DEVELOPERS.md', 'MEASUREMENTS.md', 'LICENSE'];
 
 /** Packages with files or native parts of their own: not in the bundles, beside them in the package of a platform. */
 const PLATFORM = `${process.platform}-${process.arch}`;
@@ -117,7 +117,10 @@ if (NATIVE[PLATFORM] && (await stat(`node_modules/${NATIVE[PLATFORM]}`).catch(()
   await size(`${OUT}/${name}-${PLATFORM}-${version}.vsix`);
 }
 
-const program = { ...shipped([...about, 'private', 'bin', 'optionalDependencies']), files: [...COMMAND_LINE, 'THIRD-PARTY-NOTICES.txt'] };
+const program = {
+  ...shipped([...about, 'private', 'bin', 'optionalDependencies']),
+  files: [...COMMAND_LINE, ...BOTH, 'THIRD-PARTY-NOTICES.txt'],
+};
 await stage('dist/stage/program', COMMAND_LINE, program, await bundledPackages(['src/cli/main.ts'], 'node'));
 const npm = spawnSync('npm', ['pack', '--silent', '--pack-destination', '../../packages'], {
   cwd: 'dist/stage/program',

@@ -17,7 +17,7 @@ function filesIn(folder: string): readonly string[] {
 }
 
 const SHIPPED =
-  /^(?:package\.json|readme\.md|README\.md|changelog\.md|CHANGELOG\.md|LICENSE(?:\.txt)?|THIRD-PARTY-NOTICES\.txt|\.vsixmanifest)$/;
+  /^(?:package\.json|(?:readme|README|changelog|CHANGELOG|DEVELOPERS|MEASUREMENTS)\.md|LICENSE(?:\.txt)?|THIRD-PARTY-NOTICES\.txt|\.vsixmanifest)$/;
 const PARTS =
   /^(?:dist\/(?:extension\.cjs|extension\/[\w-]+\.cjs|browser\/(?:extension\.cjs|[\w-]+)\.js|library\/\w+\.ampwright\.md|renderer\.js|reference\/.*\.html)|media\/.*|samples\/.*|templates\/.*\.md|syntax\/.*\.(?:json|md))$/;
 
