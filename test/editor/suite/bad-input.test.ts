@@ -73,6 +73,8 @@ atTheScreen().describe('the user is told, and nothing is lost,', () => {
     assert.match(await read(said), /byte 4 \(line 1\) is not UTF-8; save it as UTF-8 first\. It stays as it is/);
     await screenshot('not UTF-8');
     assert.deepEqual([...(await vscode.workspace.fs.readFile(uri))], [...bytes]);
+    // Others count the sheets of the workspace that can't be read.
+    await vscode.workspace.fs.delete(uri);
   });
 
   it('where a sheet is edited as cells and as text at once', async () => {

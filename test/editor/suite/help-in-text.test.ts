@@ -156,7 +156,7 @@ describe('values at the line’s end', () => {
     });
     assert.deepEqual(
       shown.map(({ label }) => label),
-      ['= 68.00 A', '= K5'],
+      ['= 68.00 A', '= K5', '= 1.239 A'],
     );
   });
 });
