@@ -53,6 +53,7 @@ async function nodeExtension() {
     define: { 'import.meta.url': 'bundleUrl' },
     banner: { js: 'const bundleUrl = require("node:url").pathToFileURL(__filename).href;' },
     plugins: [
+      noLinkFinder,
       librarySheets({
         onLoad: (name) => `import { readFileSync } from 'node:fs';
           export default readFileSync(new URL('../library/${name}', import.meta.url), 'utf8');`,
@@ -76,7 +77,7 @@ async function browserExtension() {
     chunkNames: '[name]-[hash]',
     platform: 'browser',
     metafile: true,
-    plugins: [librarySheets({ onResolve: (name) => ({ path: `../library/${name}`, external: true }) })],
+    plugins: [noLinkFinder, librarySheets({ onResolve: (name) => ({ path: `../library/${name}`, external: true }) })],
   });
   const made = new Map(Object.entries(metafile.outputs).map(([path, output]) => [basename(path), output]));
   const importsOf = (file, kind) => made.get(file).imports.flatMap((one) => (one.kind === kind ? [one.path] : []));
@@ -109,6 +110,15 @@ async function browserExtension() {
     define: { SHEET_PARTS: filesOf('sheets.js') },
   });
 }
+
+/** The Markdown reader brings what finds links in plain text. It is never asked to (`linkify` is off), so the editor need not load it. */
+const noLinkFinder = {
+  name: 'no finder of links in plain text',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^linkify-it$/ }, ({ path }) => ({ path, namespace: 'left-out' }));
+    onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({ contents: 'export class LinkifyIt {}' }));
+  },
+};
 
 /** The library's sheets are files beside the extension: no code, and shown to who asks for a function's definition. */
 function librarySheets({ onResolve, onLoad }) {
