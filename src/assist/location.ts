@@ -36,7 +36,7 @@ export function sameText(a: TextId, b: TextId): boolean {
 }
 
 /** A text as a key of maps. */
-function textKey(text: TextId): string {
+export function textKey(text: TextId): string {
   switch (text.kind) {
     case 'block':
       return `block ${text.number}`;

@@ -1,7 +1,7 @@
 // The sheet itself, for page and paper alike: prose with its values up to date, and under each block its ledger.
 import { applyEdits } from '../sheet/edits.ts';
 import { type ProseValue, refreshValues } from '../sheet/prose-values.ts';
-import type { ProseCell } from '../sheet/sheet.ts';
+import type { ProseCell, SheetCell } from '../sheet/sheet.ts';
 import { anchor } from '../view/ledger/parts.ts';
 import { ledger } from '../view/ledger.ts';
 import type { SheetView } from '../view/model.ts';
@@ -21,10 +21,13 @@ export type BodyPart =
 /** The cells in the order of the sheet; blocks without results are left out. */
 export function bodyParts(input: ReportInput, view: SheetView): readonly BodyPart[] {
   const ledgers = new Map(view.cells.map((cell) => [cell.cell, cell]));
+  const valuesIn = valuesByCell(input);
   return input.sheet.cells.flatMap((cell): BodyPart[] => {
     if (cell.kind === 'front matter') return [];
     if (cell.kind === 'prose')
-      return [cell.conflict ? { kind: 'conflict', text: cell.text } : { kind: 'prose', markdown: current(cell, input) }];
+      return [
+        cell.conflict ? { kind: 'conflict', text: cell.text } : { kind: 'prose', markdown: current(cell, valuesIn.get(cell) ?? [], input) },
+      ];
     const own = ledgers.get(cell.number);
     if (!own) return [];
     const place = { class: 'aw-block', id: blockId(cell.number + 1), 'aria-label': `Block ${cell.number + 1}` };
@@ -34,14 +37,24 @@ export function bodyParts(input: ReportInput, view: SheetView): readonly BodyPar
 
 /** Where the links of the sheet's prose lead. */
 export function proseLinks({ sheet, result }: ReportInput): Places {
-  return {
-    entry: (name) => (result.entries.has(name) && !sheet.values.some((v) => v.name === name && v.heading) ? anchor(name) : null),
-  };
+  const headings = new Set(sheet.values.filter((v) => v.heading).map((v) => v.name));
+  return { entry: (name) => (result.entries.has(name) && !headings.has(name) ? anchor(name) : null) };
+}
+
+/** The values in prose by the cell that they stand in; values and cells are in the order of the file. */
+function valuesByCell({ sheet }: ReportInput): ReadonlyMap<SheetCell, readonly ProseValue[]> {
+  let next = 0;
+  return new Map(
+    sheet.cells.map((cell) => {
+      const own: ProseValue[] = [];
+      for (let value = sheet.values[next]; value && value.at.start < cell.at.end; value = sheet.values[++next]) own.push(value);
+      return [cell, own];
+    }),
+  );
 }
 
 // A value in prose is always the one of this run, whatever the file still says.
-function current(cell: ProseCell, { sheet, result }: ReportInput): string {
-  const own = sheet.values.filter((v) => v.at.start >= cell.at.start && v.at.end <= cell.at.end);
+function current(cell: ProseCell, own: readonly ProseValue[], { result }: ReportInput): string {
   const text = ({ name, column, withUncertainty }: ProseValue) => {
     const shown = column === null ? result.entries.get(name)?.value : null;
     if (shown) return withUncertainty ? shown.text : shown.short;

@@ -86,7 +86,12 @@ export interface Sheet {
   readonly problems: readonly Problem[];
 }
 
+// Sorted out once a sheet: each of many places may ask for them.
+const known = new WeakMap<Sheet['cells'], readonly CalcCell[]>();
+
 /** The calc cells, in order. */
 export function calcCells(sheet: Sheet): readonly CalcCell[] {
-  return sheet.cells.filter((cell) => cell.kind === 'calc');
+  const calc = known.get(sheet.cells) ?? sheet.cells.filter((cell) => cell.kind === 'calc');
+  known.set(sheet.cells, calc);
+  return calc;
 }

@@ -1,9 +1,9 @@
 // Formatting as edits that give what the formatter gives.
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { edited } from '../../src/assist/edits.ts';
 import { formatEdits } from '../../src/assist/formatting.ts';
 import { format } from '../../src/language/format.ts';
+import { applyEdits } from '../../src/sheet/edits.ts';
 
 const code = 'a=2A   from plate "p"\nlong_name = 3 A from plate "q"\n\nb  =  a*2 # c\r\nbroken = (\nc=1';
 
@@ -14,12 +14,12 @@ describe('formatting', () => {
   });
 
   it('gives the formatted text', () => {
-    assert.equal(edited(code, formatEdits(code)), format(code));
+    assert.equal(applyEdits(code, formatEdits(code)), format(code));
   });
 
   it('keeps to the lines that are asked for', () => {
     const text = 'a=1\nb=2\nc=3';
-    assert.equal(edited(text, formatEdits(text, { start: 5, end: 6 })), 'a=1\nb = 2\nc=3');
+    assert.equal(applyEdits(text, formatEdits(text, { start: 5, end: 6 })), 'a=1\nb = 2\nc=3');
   });
 
   it('gives the formatted text, whatever the text is', () => {
@@ -46,7 +46,7 @@ describe('formatting', () => {
       fc.property(
         fc.array(pieces, { maxLength: 40 }).map((parts) => parts.join('')),
         (text) => {
-          assert.equal(edited(text, formatEdits(text)), format(text));
+          assert.equal(applyEdits(text, formatEdits(text)), format(text));
         },
       ),
     );

@@ -17,8 +17,8 @@ interface Counted {
 /** A little more than twice: sorting takes n·log n. */
 const MOST = 2.2;
 
-describe('the steps from a text to its checked program', function () {
-  this.timeout(120_000);
+describe('the steps from a text to its checked program, its results, view and page, and to another name in it', function () {
+  this.timeout(240_000);
 
   it('double with the text, whatever it is made of', async () => {
     const program = await bundled(join(import.meta.dirname, 'counting-program.ts'));
@@ -26,6 +26,7 @@ describe('the steps from a text to its checked program', function () {
     const { stdout, stderr } = spawnSync(process.execPath, ['--no-opt', '--no-flush-bytecode', program], {
       encoding: 'utf8',
       maxBuffer: 1e8,
+      timeout: 230_000,
     });
     assert.notEqual(stdout, '', stderr);
     const counted: readonly Counted[] = JSON.parse(stdout);

@@ -87,3 +87,25 @@ export const CSV: Shapes = {
   'carriage returns': (n) => `type\r${each(n, () => 'M', '\r')}`,
   'empty lines': (n) => `type\n${'\n'.repeat(n)}`,
 };
+
+const block = (code: string) => `\`\`\`ampwright\n${code}\n\`\`\`\n`;
+const motors = `Table t — Motors, invented  from plate "x"\n\n${rows(3, (i) => `| M-${i} | ${i} |`)}\n`;
+
+/** Whole sheets; the first name of the first block can be renamed. */
+export const CALCULATIONS: Shapes = {
+  'a chain of entries': (n) => block(BLOCKS['a chain of entries']!(n)),
+  'a chain of uncertain entries': (n) => block(`x_${FIRST} = 1 V ± 1 % from plate "x"\n${each(n, (i) => `x_${i + 1} = x_${i} + 1 V`)}`),
+  'entries that read one': (n) => block(BLOCKS['entries that read one']!(n)),
+  'one entry that reads all': (n) => block(BLOCKS['one entry that reads all']!(n)),
+  'names that are not defined': (n) => block(`x = 1\n${BLOCKS['names that are not defined']!(n)}`),
+  'a hundred signs each': (n) => block(each(n / 100, (i) => `x_${i} = ${'-'.repeat(100)}1`)),
+  functions: (n) => block(BLOCKS['functions']!(n)),
+  requirements: (n) => block(BLOCKS['requirements']!(n)),
+  readings: (n) => block(`x = 1\n${each(n, (i) => `instrument M_${i} ± 1 %\nU_${i} = ${i} V by M_${i}`)}`),
+  'computed columns': (n) => `${motors}${block(`x = 1\n${each(n, (i) => `t.c_${i} = x * P_n * ${i}`)}`)}`,
+  blocks: (n) => each(n, (i) => block(`x_${i} = 1 V`)),
+  tables: (n) => `${block('x = 1 V')}\n${each(n, (i) => `Table t_${i} — Motors  from plate "x"\n\n| a |\n| --- |\n| 1 |`, '\n\n')}\n`,
+  paragraphs: (n) => `${block('x = 1 V')}\n${SHEETS['paragraphs']!(n)}\n`,
+  'values in paragraphs': (n) => `${block('x = 1 V')}\n${each(n, (i) => `Starter ${i} takes [1 V](#x).`, '\n\n')}\n`,
+  'values between blocks': (n) => each(n, (i) => `${block(`x_${i} = 1 V`)}\nIt is [1 V](#x_${i}).\n`),
+};

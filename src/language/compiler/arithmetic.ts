@@ -26,8 +26,7 @@ export function compileNegate(k: Compiler, node: CheckedNegate): Evaluate {
   const operand = k.compile(node.operand);
   if (isList(node)) return broadcast([operand], [true], node.at, ([x]) => dual.negate(x as Uncertain));
   if (node.uncertain) return (f) => dual.negate(operand(f) as Uncertain);
-  const x = compileNumber(k, node.operand);
-  return (f) => -x(f);
+  return (f) => -(operand(f) as number);
 }
 
 // ------------------------------------------------------------------------------------------------------------ sums

@@ -1,7 +1,7 @@
 // Registers of inputs: by kind of source, the assumptions with their reasons, and the readings with their instruments.
 import { SOURCE_KINDS } from '../../language/token.ts';
 import { link } from '../../view/ledger/parts.ts';
-import type { EntryRow } from '../../view/model.ts';
+import type { EntryRow, SheetView } from '../../view/model.ts';
 import { type Child, element } from '../../view/node.ts';
 import { valueText } from '../../view/sentence.ts';
 import { type Register, type RegisterInput, rowsOf, table } from './register.ts';
@@ -37,10 +37,9 @@ export const instruments: Register = {
   id: 'instruments',
   title: 'Instruments',
   make: ({ view }) => {
-    const readings = rowsOf(view).flatMap(({ row }) => ('reading' in row && row.reading !== null ? [row] : []));
+    const taken = readingsByInstrument(view);
     const lines = rowsOf(view).flatMap(({ row }) => {
       if (row.kind !== 'instrument') return [];
-      const taken = readings.filter((r) => r.reads.some((l) => l.target === row.name));
       const dates: Child[] = [
         row.calibrated && element('div', {}, `calibrated ${row.calibrated}`),
         row.due && element('div', {}, `due ${row.due}`),
@@ -51,13 +50,29 @@ export const instruments: Register = {
           row.bounds ? [...row.bounds] : 'not given',
           row.serial ?? 'not given',
           dates,
-          taken.map((r) => (r.kind === 'column' ? `${r.table}.${r.column}` : r.name)).join(', '),
+          (taken.get(row.name) ?? []).join(', '),
         ],
       ];
     });
     return lines.length === 0 ? null : table(['Instrument', 'Limits', 'Serial number', 'Calibration', 'Readings'], lines);
   },
 };
+
+/** The names of the readings by what they read. */
+function readingsByInstrument(view: SheetView): ReadonlyMap<string, readonly string[]> {
+  const taken = new Map<string, string[]>();
+  for (const { row } of rowsOf(view)) {
+    if (!('reading' in row) || row.reading === null) continue;
+    const name = row.kind === 'column' ? `${row.table}.${row.column}` : row.name;
+    for (const target of new Set(row.reads.map((read) => read.target))) {
+      if (target === null) continue;
+      const known = taken.get(target);
+      if (known) known.push(name);
+      else taken.set(target, [name]);
+    }
+  }
+  return taken;
+}
 
 function inputsOf({ view }: Pick<RegisterInput, 'view'>): EntryRow[] {
   return rowsOf(view).flatMap(({ row }) => (row.kind === 'entry' && row.role === 'input' ? [row] : []));

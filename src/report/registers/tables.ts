@@ -11,13 +11,14 @@ export const tables: Register = {
   id: 'tables',
   title: 'Tables',
   make: (input) => {
+    const blocks = blocksByTable(input);
     const lines = input.tables.map((t): Child[] => [
       t.name,
       t.caption,
       `${counted(t.rowCount, 'row')}, ${counted(t.columns.length, 'column')}`,
       t.path ?? '',
       t.source ? `${t.source.kind}: ${t.source.text}` : 'without a source',
-      element('span', {}, ...placesOf(t, input)),
+      element('span', {}, ...placesOf(t, blocks.get(t.name) ?? [])),
     ]);
     if (lines.length === 0) return null;
     return element('div', {}, table(['Table', 'Caption', 'Size', 'File', 'Source', 'Shown'], lines), ...input.tables.flatMap(fileTable));
@@ -27,12 +28,23 @@ export const tables: Register = {
 const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`;
 
 /** Where the page has the table itself, and the blocks that show it with its computed columns. */
-function placesOf(t: Table, { result }: RegisterInput): Child[] {
-  const blocks = result.cells.filter((cell) =>
-    cell.statements.some((s) => s.kind === 'column' && s.table === t.name && s.missing === null),
-  );
+function placesOf(t: Table, blocks: readonly number[]): Child[] {
   const own = t.path === null ? 'in the text' : 'below';
-  return [own, ...blocks.flatMap((cell, i): Child[] => [i === 0 ? '; computed columns in ' : ', ', blockLink(cell.cell + 1)])];
+  return [own, ...blocks.flatMap((block, i): Child[] => [i === 0 ? '; computed columns in ' : ', ', blockLink(block)])];
+}
+
+/** The numbers of the blocks that have computed columns of a table. */
+function blocksByTable({ result }: RegisterInput): ReadonlyMap<string, readonly number[]> {
+  const blocks = new Map<string, number[]>();
+  for (const { cell, statements } of result.cells) {
+    const extended = new Set(statements.flatMap((s) => (s.kind === 'column' && s.missing === null ? [s.table] : [])));
+    for (const name of extended) {
+      const known = blocks.get(name);
+      if (known) known.push(cell + 1);
+      else blocks.set(name, [cell + 1]);
+    }
+  }
+  return blocks;
 }
 
 /** A table from a file in full, as it was read. */
