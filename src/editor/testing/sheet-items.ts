@@ -9,7 +9,7 @@ export interface SheetItems extends vscode.Disposable {
 }
 
 export function sheetItems(controller: vscode.TestController): SheetItems {
-  let watcher: vscode.FileSystemWatcher | null = null;
+  let watching: vscode.Disposable | null = null;
   const add = (uri: vscode.Uri) => {
     if (!controller.items.get(uri.toString())) controller.items.add(sheetItem(controller, uri));
   };
@@ -18,18 +18,24 @@ export function sheetItems(controller: vscode.TestController): SheetItems {
     if (item && item.children.size > 0) controller.invalidateTestResults(item);
   };
   const watch = () => {
-    watcher = vscode.workspace.createFileSystemWatcher(`**/*${SHEET_ENDING}`);
-    watcher.onDidCreate((uri) => /\/node_modules\//.test(uri.path) || add(uri));
-    watcher.onDidDelete((uri) => controller.items.delete(uri.toString()));
-    watcher.onDidChange(changed);
+    const sheets = vscode.workspace.createFileSystemWatcher(`**/*${SHEET_ENDING}`);
+    sheets.onDidCreate((uri) => /\/node_modules\//.test(uri.path) || add(uri));
+    sheets.onDidDelete((uri) => controller.items.delete(uri.toString()));
+    sheets.onDidChange(changed);
+    // Of a folder that goes nothing is told but itself.
+    const folders = vscode.workspace.createFileSystemWatcher('**', true, true);
+    folders.onDidDelete((folder) => {
+      for (const [id] of controller.items) if (id.startsWith(`${folder}/`)) controller.items.delete(id);
+    });
+    watching = vscode.Disposable.from(sheets, folders);
   };
   return {
     async find(token) {
-      if (!watcher) watch();
+      if (!watching) watch();
       const found = await findSheets(token);
       controller.items.replace(found.map((uri) => controller.items.get(uri.toString()) ?? sheetItem(controller, uri)));
     },
-    dispose: () => watcher?.dispose(),
+    dispose: () => watching?.dispose(),
   };
 }
 

@@ -54,7 +54,7 @@ describe('the commands', () => {
     await edit(block(open, 0), '2 A', '3 A');
     const before = await readFile(open.uri);
     void command('recordAll');
-    await see(notice('1 not written'));
+    await see(notice('not written'));
     await screenshot('recorded');
     assert.match(await readFile(stale), /\| b \| 4\.000 A \|/);
     assert.equal(await readFile(open.uri), before);

@@ -66,4 +66,12 @@ atTheScreen().describe('the Testing view', () => {
     await vscode.workspace.fs.delete(uri);
     await miss(row('arrived'));
   });
+
+  it('lets go of the sheets of a folder that goes', async () => {
+    const uri = await writeFile('yard/crane.ampwright.md', sheetOf('a = 2 A'));
+    await vscode.commands.executeCommand('workbench.view.testing.focus');
+    await see(row('crane'));
+    await vscode.workspace.fs.delete(vscode.Uri.joinPath(uri, '..'), { recursive: true });
+    await miss(row('crane'));
+  });
 });
