@@ -116,7 +116,8 @@ function surrounded({ part, before, behind }: Layout, text: string, lineEnd: str
 /** Whether a line of the code would end the block that `before` opens. */
 function closes(before: string, code: string): boolean {
   const fence = /^[`~]+/.exec(before)?.[0] ?? '```';
-  return new RegExp(`^ {0,3}${fence[0]}{${fence.length},}[ \\t]*$`, 'm').test(oneLineEnd(code));
+  const ends = oneLineEnd(code).matchAll(/^ {0,3}(`{3,}|~{3,})[ \t]*$/gm);
+  return [...ends].some(([, end]) => end!.startsWith(fence));
 }
 
 /** A new block, whose fence is longer than any in the code. */

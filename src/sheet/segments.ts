@@ -84,8 +84,8 @@ function isCalc(block: Block, lines: FileLines, problems: Problem[]): boolean {
 
 function isClosed(block: Block, lines: FileLines): boolean {
   const last = lines.line(block.to - 1);
-  const mark = block.markup[0]!;
-  return block.to - block.from > 1 && new RegExp(`^ {0,3}${mark}{${block.markup.length},}[ \\t]*$`).test(last);
+  const end = /^ {0,3}(`{3,}|~{3,})[ \t]*$/.exec(last)?.[1];
+  return block.to - block.from > 1 && end !== undefined && end.startsWith(block.markup);
 }
 
 /** The results block behind line `from`, with only blank lines between. */

@@ -5,10 +5,9 @@ import { lexingProblem } from '../problems/lexing.ts';
 import { characterAt, isNamePart } from './characters.ts';
 import { matchAt, type Scan, take } from './scan.ts';
 
-const DASH = '[-\u2010-\u2015\u2212]';
-const SHAPE = new RegExp(`\\d{4}${DASH}\\d{1,2}${DASH}\\d+`, 'y');
-const REST = new RegExp(`(?:[\\p{L}\\p{M}\\d_]|${DASH}(?=[\\p{L}\\d_])|\\.(?=\\d))+`, 'uy');
-const DASHES = new RegExp(DASH);
+const DASHES = /[-\u2010-\u2015\u2212]/;
+const SHAPE = /\d{4}[-\u2010-\u2015\u2212]\d{1,2}[-\u2010-\u2015\u2212]\d+/y;
+const REST = /(?:[\p{L}\p{M}\d_]|[-\u2010-\u2015\u2212](?=[\p{L}\d_])|\.(?=\d))+/uy;
 const TIME = /T[\d:.,Z+-]*/y;
 
 /** Whether something of the shape of a date begins at `at`. */

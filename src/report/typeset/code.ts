@@ -28,9 +28,8 @@ export function quoted(text: string): Code {
 
 const ESCAPES: Readonly<Record<string, string>> = { '\\': '\\\\', '"': '\\"', '\n': '\\n', '\r': '\\r', '\t': '\\t' };
 
-// Longer runs without a blank get places where a line may break.
-const LONGEST_RUN = 16;
-const LONG_RUN = new RegExp(`[^\\s\\u200b\\u2e80-\\ud7ff\\uf900-\\uffef]{${LONGEST_RUN + 1},}`, 'gu');
+// Runs of more than 16 characters without a blank get places where a line may break.
+const LONG_RUN = /[^\s\u200b\u2e80-\ud7ff\uf900-\uffef]{17,}/gu;
 
 /** A text as it is read: a long word or number may break where nothing else can. */
 export function words(text: string): Code {
