@@ -1,4 +1,5 @@
 // What the file still has recorded for a statement, where this run gives something else.
+import { computedColumns } from '../../run/computed-columns.ts';
 import { resultRows } from '../../run/record.ts';
 import type { CellResult, ColumnResult, StatementResult, TabulationResult } from '../../run/result.ts';
 import { type ResultRow, sameResults } from '../../sheet/results-block.ts';
@@ -23,13 +24,14 @@ export function recordedOf(cell: CellResult, rows: readonly ResultRow[]): Record
   const fresh = rows.length === 0 ? [] : resultRows(cell);
   const names = new Set(fresh.map((row) => row.result.trim()));
   const own = (of: StatementResult) => (rows.length === 0 ? [] : resultRows({ ...cell, statements: [of] }));
+  const before = earlierAlike(cell, own);
   return {
     was: (of) => {
       const [now] = of.kind === 'column' || of.kind === 'tabulation' ? [] : own(of);
-      const old = now && find(now.result, countBefore(fresh, now, of, cell));
+      const old = now && find(now.result, before.get(of)!);
       return now && old && !sameResults([now], [old]) ? told(old, now, of) : null;
     },
-    column: (of) => of.values.map((value, row) => (rows.length === 0 ? null : columnWas(of, row, value?.text ?? '–', cell, find))),
+    column: (of) => (rows.length === 0 ? of.values.map(() => null) : columnWas(of, cell, find)),
     tabulation: (of) =>
       own(of).map((now) => {
         const old = find(now.result, 0);
@@ -47,15 +49,27 @@ type Find = (result: string, number: number) => ResultRow | undefined;
 
 function finder(rows: readonly ResultRow[]): Find {
   const byName = new Map<string, ResultRow[]>();
-  for (const row of rows) byName.set(row.result.trim(), [...(byName.get(row.result.trim()) ?? []), row]);
+  for (const row of rows) {
+    const alike = byName.get(row.result.trim());
+    if (alike === undefined) byName.set(row.result.trim(), [row]);
+    else alike.push(row);
+  }
   return (result, number) => byName.get(result.trim())?.[number];
 }
 
-// Of statements that read alike, each has its own recorded row.
-function countBefore(fresh: readonly ResultRow[], now: ResultRow, of: StatementResult, cell: CellResult): number {
-  if (fresh.filter((row) => row.result === now.result).length < 2) return 0;
-  const before = cell.statements.slice(0, cell.statements.indexOf(of));
-  return resultRows({ ...cell, statements: before }).filter((row) => row.result === now.result).length;
+/** How many statements above each of those with one row read alike: each has its own recorded row. */
+function earlierAlike({ statements }: CellResult, own: (of: StatementResult) => readonly ResultRow[]): Map<StatementResult, number> {
+  const counts = new Map<string, number>();
+  const before = new Map<StatementResult, number>();
+  for (const statement of statements) {
+    if (statement.kind === 'column') continue;
+    for (const { result } of own(statement)) {
+      const count = counts.get(result) ?? 0;
+      if (!before.has(statement)) before.set(statement, count);
+      counts.set(result, count + 1);
+    }
+  }
+  return before;
 }
 
 // A status belongs to what was compared; of anything else the note counts only where the value is the same.
@@ -65,17 +79,22 @@ function told(old: ResultRow, now: ResultRow, of: StatementResult): string {
 }
 
 // `I_n = 34.40 A, K = K5`: one recorded line for all computed columns of a table.
-function columnWas({ table, column, labels }: ColumnResult, row: number, now: string, cell: CellResult, find: Find): string | null {
-  const label = labels[row]!;
-  const old = find(`${table}: ${label}`, labels.slice(0, row).filter((l) => l === label).length)?.value;
-  if (old === undefined) return null;
-  const others = cell.statements.flatMap((s) => (s.kind === 'column' && s.table === table ? [s.column] : []));
-  const starts = others.flatMap((name) =>
-    [...`, ${old}`.matchAll(new RegExp(`, ${name} = `, 'gu'))].map((m) => ({ name, at: m.index, end: m.index + m[0].length })),
-  );
-  const own = starts.find((start) => start.name === column);
-  if (!own) return null;
-  const next = Math.min(old.length + 2, ...starts.filter((start) => start.at > own.at).map((start) => start.at));
-  const was = `, ${old}`.slice(own.end, next);
-  return was === now ? null : readableLine(was);
+function columnWas({ table, column, labels, values }: ColumnResult, cell: CellResult, find: Find): readonly (string | null)[] {
+  const names = new Set(computedColumns(cell, table).map((one) => one.column));
+  const alike = new Map<string, number>();
+  return labels.map((label, row) => {
+    const before = alike.get(label) ?? 0;
+    alike.set(label, before + 1);
+    const line = find(`${table}: ${label}`, before)?.value;
+    const was = line === undefined ? undefined : partOf(`, ${line}`, column, names);
+    return was === undefined || was === (values[row]?.text ?? '–') ? null : readableLine(was);
+  });
+}
+
+/** What stands behind `, COLUMN = `, up to the next of the columns. */
+function partOf(line: string, column: string, names: ReadonlySet<string>): string | undefined {
+  const starts = [...line.matchAll(/, (\S+) = /gu)].filter(([, name]) => names.has(name!));
+  const place = starts.findIndex(([, name]) => name === column);
+  const own = starts[place];
+  return own && line.slice(own.index + own[0].length, starts[place + 1]?.index);
 }
