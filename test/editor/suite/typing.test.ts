@@ -7,6 +7,8 @@ import { waitFor } from '../support/wait.ts';
 const line = (text: string) => target.workbench(`.notebookOverlay .cell-editor-part .view-line:has-text("${text}")`);
 const suggestions = '.suggest-widget.visible .monaco-list-row';
 const offered = (text: string) => target.workbench(`${suggestions}:has-text("${text}")`);
+// It stands there before it takes what is typed.
+const box = target.workbench('.rename-box input:focus');
 const form = target.workbench('.parameter-hints-widget.visible');
 
 /** Puts the cursor at the end of the only line that says this, with the mouse. */
@@ -87,7 +89,6 @@ atTheScreen().describe('while typing in a cell', () => {
     const notebook = await open();
     await clickLine('x = 2 * I_n');
     await press('F2');
-    const box = target.workbench('.rename-box input');
     await see(box);
     await press('Control+A');
     await typeText('I_full');
@@ -107,7 +108,7 @@ atTheScreen().describe('while typing in a cell', () => {
     const notebook = await open();
     await clickLine('x = 2 * I_n');
     await press('F2');
-    await see(target.workbench('.rename-box input'));
+    await see(box);
     await press('Control+A');
     await typeText('U_n');
     await press('Enter');
