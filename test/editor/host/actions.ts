@@ -29,9 +29,9 @@ export function act({ page, artifacts, requests }: Screen, action: Action): Prom
     case 'time edits':
       return outputsInView(page).then((outputs) => timeEdits(page, outputs, action));
     case 'click':
-      return found(page, action.target).then((element) => element.click({ timeout: patience }));
+      return found(page, action.target).then(atRest).then((element) => element.click({ timeout: patience }));
     case 'hover':
-      return found(page, action.target).then((element) => element.hover({ timeout: patience }));
+      return found(page, action.target).then(atRest).then((element) => element.hover({ timeout: patience }));
     case 'see':
       return found(page, action.target).then(() => undefined);
     case 'have':
@@ -109,6 +109,19 @@ async function visible(page: Page, target: Target): Promise<Locator[]> {
 async function found(page: Page, target: Target): Promise<Locator> {
   const first = await settled(async () => (await visible(page, target))[0]);
   return first ?? nothing(page, 'visible matches', target);
+}
+
+/** Waits until the element stays where it is: results that come, and widgets that open, push others away from under the mouse. */
+async function atRest(element: Locator): Promise<Locator> {
+  let before = '';
+  let calm = 0;
+  await settled(async () => {
+    const now = JSON.stringify(await element.boundingBox());
+    calm = now === before ? calm + 1 : 0;
+    before = now;
+    return calm >= 4 || undefined;
+  });
+  return element;
 }
 
 async function present(page: Page, target: Target): Promise<void> {

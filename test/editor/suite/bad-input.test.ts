@@ -1,18 +1,18 @@
 // What can be wrong with a file, or happen to it while it is open: the user is told in words, and nothing is lost.
 import assert from 'node:assert';
 import * as vscode from 'vscode';
+import { clickInto, line } from '../support/cell-text.ts';
 import { block, closeAll, edit, openSheet, readFile, resultSaying, sheetOf, writeFile } from '../support/sheet.ts';
 import { atTheScreen, click, press, read, screenshot, see, target, typeText } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
-const line = (text: string) => target.workbench(`.cell-editor-part .view-line:has-text("${text}")`);
 const notice = (words: string) => target.workbench(`.notifications-toasts .notification-list-item:has-text("${words}")`);
 const button = (words: string, label: string) =>
   target.workbench(`.notifications-toasts .notification-list-item:has-text("${words}") .monaco-button:has-text("${label}")`);
 
 /** Puts the cursor before the last two characters of a line of a cell, its unit. */
 async function beforeUnit(text: string): Promise<void> {
-  await click(line(text));
+  await clickInto(text);
   await press('End');
   await press('ArrowLeft');
   await press('ArrowLeft');

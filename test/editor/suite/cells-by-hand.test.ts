@@ -2,11 +2,10 @@
 // stands, undo leads back and redo forth again, and saving writes them down.
 import assert from 'node:assert';
 import * as vscode from 'vscode';
+import { clickInto, line, selectCell } from '../support/cell-text.ts';
 import { block, closeAll, openSheet, plainResult, readFile, resultSaying, sheetOf } from '../support/sheet.ts';
 import { atTheScreen, click, hover, press, screenshot, see, target, typeText } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
-
-const line = (text: string) => target.workbench(`.notebookOverlay .cell-editor-part .view-line:has-text("${text}")`);
 
 const blocksOf = (notebook: vscode.NotebookDocument): string[] =>
   notebook.getCells().flatMap(({ document }) => (document.languageId === 'ampwright' ? [document.getText()] : []));
@@ -19,15 +18,8 @@ const blocksAre = (notebook: vscode.NotebookDocument, ...wanted: readonly string
     () => `They say ${JSON.stringify(blocksOf(notebook))}.`,
   );
 
-/** Clicks into the only line that says this and leaves the text for the cell around it, which is then selected. */
-async function selectCell(text: string): Promise<void> {
-  await click(line(text));
-  await press('Escape');
-  await see(target.workbench(`.notebookOverlay .monaco-list-row.focused:has(.view-line:has-text("${text}"))`));
-}
-
 async function cursorBefore(text: string): Promise<void> {
-  await click(line(text));
+  await clickInto(text);
   await press('Home');
   await waitFor('the cursor is there', () => {
     const editor = vscode.window.activeTextEditor;

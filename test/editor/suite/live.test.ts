@@ -1,8 +1,9 @@
 // A sheet is alive: results stand under its cells as soon as it opens and follow every edit, with nothing to run.
 import assert from 'node:assert';
 import * as vscode from 'vscode';
+import { clickInto } from '../support/cell-text.ts';
 import { block, closeAll, edit, openSheet, plainResult, resultSaying, sheetOf, writeFile } from '../support/sheet.ts';
-import { atTheScreen, click, press, target, typeText } from '../support/ui.ts';
+import { atTheScreen, press, typeText } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 describe('an open sheet', () => {
@@ -68,7 +69,7 @@ describe('an open sheet', () => {
   atTheScreen().it('follows what is typed', async () => {
     const notebook = await openSheet(sheetOf('a = 2 A'));
     await resultSaying(notebook, 0, 'a = 2 A');
-    await click(target.workbench('.notebookOverlay .cell-editor-part .view-line'));
+    await clickInto('a = 2 A');
     await press('Control+End');
     await typeText('\nb = 2 * a');
     await resultSaying(notebook, 0, 'b = 4.000 A');
@@ -117,7 +118,7 @@ describe('an open sheet', () => {
   atTheScreen().it('says what is wrong with a line that stays unfinished', async () => {
     const notebook = await openSheet(sheetOf('a = 2 A'));
     await resultSaying(notebook, 0, 'a = 2 A');
-    await click(target.workbench('.notebookOverlay .cell-editor-part .view-line'));
+    await clickInto('a = 2 A');
     await press('Control+End');
     await typeText('\nb = 2 *');
     await resultSaying(notebook, 0, 'error, line 2');
@@ -128,7 +129,7 @@ describe('an open sheet', () => {
   atTheScreen().it('goes back with undo and forth with redo', async () => {
     const notebook = await openSheet(sheetOf('a = 2 A'));
     await resultSaying(notebook, 0, 'a = 2 A');
-    await click(target.workbench('.notebookOverlay .cell-editor-part .view-line'));
+    await clickInto('a = 2 A');
     await press('Control+End');
     await typeText('\nb = 5 A');
     await resultSaying(notebook, 0, 'b = 5 A');

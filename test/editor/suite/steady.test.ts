@@ -1,11 +1,11 @@
 // While someone types, nothing on the screen moves or flickers but what the edit changes.
 import assert from 'node:assert';
 import * as vscode from 'vscode';
+import { clickInto, line } from '../support/cell-text.ts';
 import { block, closeAll, openSheet, plainResult, resultSaying, sheetOf } from '../support/sheet.ts';
-import { atTheScreen, click, press, see, settle, target, typeText, watch, watched } from '../support/ui.ts';
+import { atTheScreen, press, see, settle, target, typeText, watch, watched } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
-const line = (text: string) => target.workbench(`.notebookOverlay .cell-editor-part .view-line:has-text("${text}")`);
 const ledger = (name: string) => target.outputs(`.aw-ledger:has(tr[data-key="entry ${name}"])`);
 const sheet = sheetOf('a = 2 A\nb = 3 A', 'c = a + 1 A', 'd = 2 * b', 'e = 3 * b');
 
@@ -23,7 +23,7 @@ atTheScreen().describe('while someone types', () => {
 
   it('the results that are not affected keep their elements as they are', async () => {
     const notebook = await open();
-    await click(line('a = 2 A'));
+    await clickInto('a = 2 A');
     await press('End');
     await press('ArrowLeft');
     await press('ArrowLeft');
@@ -46,7 +46,7 @@ atTheScreen().describe('while someone types', () => {
 
   it('cells and results stay where they are', async () => {
     const notebook = await open();
-    await click(line('c = a + 1 A'));
+    await clickInto('c = a + 1 A');
     await press('End');
     await press('ArrowLeft');
     await press('ArrowLeft');
@@ -85,7 +85,7 @@ atTheScreen().describe('while someone types', () => {
     await see(line('s_20: A = s_19 + 1 A'));
     await see(target.outputs('tr[data-key="entry s_20"]'));
     await settle();
-    await click(line('s_20: A = s_19 + 1 A'));
+    await clickInto('s_20: A = s_19 + 1 A');
     await press('End');
     await press('ArrowLeft');
     await press('ArrowLeft');

@@ -1,10 +1,10 @@
 // What a writer sees while typing in a cell, with keys and mouse alone: what may be written here, what a name stands for, the form of a call.
 import assert from 'node:assert';
+import { clickInto } from '../support/cell-text.ts';
 import { block, closeAll, openSheet, readFile, resultSaying, sheetOf } from '../support/sheet.ts';
-import { atTheScreen, click, hover, miss, press, read, screenshot, see, settle, target, typeText } from '../support/ui.ts';
+import { atTheScreen, hover, miss, press, read, screenshot, see, settle, target, typeText } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
-const line = (text: string) => target.workbench(`.notebookOverlay .cell-editor-part .view-line:has-text("${text}")`);
 const suggestions = '.suggest-widget.visible .monaco-list-row';
 const offered = (text: string) => target.workbench(`${suggestions}:has-text("${text}")`);
 // It stands there before it takes what is typed.
@@ -13,7 +13,7 @@ const form = target.workbench('.parameter-hints-widget.visible');
 
 /** Puts the cursor at the end of the only line that says this, with the mouse. */
 async function clickLine(text: string): Promise<void> {
-  await click(line(text));
+  await clickInto(text);
   await press('End');
 }
 
