@@ -29,9 +29,9 @@ export function act({ page, artifacts, requests }: Screen, action: Action): Prom
     case 'time edits':
       return outputsInView(page).then((outputs) => timeEdits(page, outputs, action));
     case 'click':
-      return found(page, action.target).then(atRest).then((element) => element.click({ timeout: patience }));
+      return atRest(page, action.target).then((element) => element.click({ timeout: patience }));
     case 'hover':
-      return found(page, action.target).then(atRest).then((element) => element.hover({ timeout: patience }));
+      return atRest(page, action.target).then((element) => element.hover({ timeout: patience }));
     case 'see':
       return found(page, action.target).then(() => undefined);
     case 'have':
@@ -111,8 +111,9 @@ async function found(page: Page, target: Target): Promise<Locator> {
   return first ?? nothing(page, 'visible matches', target);
 }
 
-/** Waits until the element stays where it is: results that come, and widgets that open, push others away from under the mouse. */
-async function atRest(element: Locator): Promise<Locator> {
+/** What is found once it stays where it is: results that come, and widgets that open, push others away from under the mouse. */
+async function atRest(page: Page, target: Target): Promise<Locator> {
+  const element = await found(page, target);
   let before = '';
   let calm = 0;
   await settled(async () => {
