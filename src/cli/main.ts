@@ -48,11 +48,26 @@ async function run(args: readonly string[], streams: Terminal): Promise<ExitCode
 }
 
 async function start(): Promise<void> {
+  const streams = terminal();
+  let lost = false;
   // A reader such as `head` may close the pipe before everything is written; that is no failure of ours.
-  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
+  const onLoss = (tell: (error: Error) => void) => (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EPIPE') return;
+    lost = true;
+    tell(error);
+  };
+  process.stdout.on(
+    'error',
+    onLoss((error) => streams.err.line(`${streams.err.paint('red', 'error:')} standard output: ${explain(error)}`)),
+  );
+  process.stderr.on(
+    'error',
+    onLoss(() => undefined),
+  );
+  process.once('exit', () => {
+    if (lost) process.exitCode = 2;
   });
-  process.exitCode = await run(process.argv.slice(2), terminal());
+  process.exitCode = await run(process.argv.slice(2), streams);
 }
 
 // Further threads of `verify` run this same program.

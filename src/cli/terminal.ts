@@ -14,7 +14,7 @@ export interface Stream {
   readonly line: (text?: string) => void;
   /** Writes as it stands. */
   readonly write: (content: string | Uint8Array) => void;
-  /** Writes piece by piece, no faster than they are taken; ends quietly where nobody takes them any more. */
+  /** Writes piece by piece, no faster than they are taken; ends where they are taken no more, which the stream itself tells. */
   readonly writeAll: (pieces: AsyncIterable<string>) => Promise<void>;
   readonly isTerminal: boolean;
   /** Columns to fill at most. */
@@ -48,14 +48,15 @@ function stream(target: NodeJS.WriteStream): Stream {
     paint: isTerminal && target.hasColors() ? coloured : plain,
     line: (text = '') => write(`${text}\n`),
     write,
-    writeAll: (pieces) => pipeline(Readable.from(pieces), target, { end: false }).catch(unlessClosed),
+    writeAll: (pieces) => pipeline(Readable.from(pieces), target, { end: false }).catch(unlessWriting),
     isTerminal,
     width: isTerminal ? Math.max(40, target.columns) : 120,
   };
 }
 
-function unlessClosed(error: NodeJS.ErrnoException): void {
-  if (error.code !== 'EPIPE') throw error;
+/** What the stream fails of it tells whoever listens to it; what the pieces fail of is thrown. */
+function unlessWriting(error: NodeJS.ErrnoException): void {
+  if (error.syscall !== 'write') throw error;
 }
 
 /** The terminal of this process. */

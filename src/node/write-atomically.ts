@@ -3,6 +3,7 @@ import { randomBytes } from 'node:crypto';
 import { constants, type Stats } from 'node:fs';
 import { access, type FileHandle, lstat, open, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { writeFailure } from './write-failure.ts';
 
 export type WriteOutcome =
   | { readonly kind: 'written'; readonly path: string }
@@ -11,11 +12,13 @@ export type WriteOutcome =
   /** Nothing was written; `because` is a plain sentence without a final full stop. */
   | { readonly kind: 'refused'; readonly path: string; readonly because: string };
 
+const REMOVED = 'it has been removed since it was read';
+
 /**
  * Writes `content` (in pieces where it is long) to `path`, through a symbolic link to its target, and keeps the file's mode and owner.
  * With `expected`, the bytes that the new content was made from, it refuses where the file holds anything else by now.
- * Refuses a read-only file, a link that leads nowhere and whatever is no regular file. Failures of the disk itself throw;
- * the old file is then as it was, and no temporary file stays behind.
+ * Refuses a read-only file, a link that leads nowhere, whatever is no regular file, and where the folder or the disk takes nothing.
+ * What else goes wrong throws. In every case the old file is then as it was, and no temporary file stays behind.
  */
 export async function writeAtomically(
   path: string,
@@ -26,7 +29,7 @@ export async function writeAtomically(
   const target = await targetOf(path);
   if (target === null) return { kind: 'refused', path, because: 'it is a symbolic link that leads nowhere' };
   const before = await stat(target).catch(orNull);
-  const obstacle = before ? await obstacleTo(target, before) : expected ? 'it has been removed since it was read' : null;
+  const obstacle = before ? await obstacleTo(target, before) : expected ? REMOVED : null;
   if (obstacle !== null) return { kind: 'refused', path, because: obstacle };
   if (before && bytes instanceof Uint8Array && same(await readFile(target), bytes)) return { kind: 'unchanged', path };
 
@@ -36,10 +39,15 @@ export async function writeAtomically(
     await writeFlushed(temporary, bytes, before);
     if (expected) {
       const now = await readFile(target).catch(orNull);
-      if (!now || !same(now, expected)) return { kind: 'refused', path, because: 'it was changed by something else since it was read' };
+      if (!now) return { kind: 'refused', path, because: REMOVED };
+      if (!same(now, expected)) return { kind: 'refused', path, because: 'it was changed by something else since it was read' };
     }
     await rename(temporary, target);
     inPlace = true;
+  } catch (error) {
+    const because = writeFailure(error);
+    if (because === null) throw error;
+    return { kind: 'refused', path, because };
   } finally {
     if (!inPlace) await rm(temporary, { force: true });
   }

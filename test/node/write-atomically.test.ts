@@ -79,9 +79,20 @@ describe('writing a file whole or not at all', () => {
     assert.deepEqual(readdirSync(folder.path).sort(), ['folder', 'link.txt']);
   });
 
-  it('throws where the folder is not there, and makes none', async () => {
-    await assert.rejects(writeAtomically(folder.at('no/a.txt'), 'new'), { code: 'ENOENT' });
+  it('refuses where the folder is not there, and makes none', async () => {
+    await refused(writeAtomically(folder.at('no/a.txt'), 'new'), 'its folder is not there');
     assert.deepEqual(readdirSync(folder.path), []);
+  });
+
+  it('throws what the making of the content throws, and leaves the old file alone', async () => {
+    const path = folder.write('a.txt', 'old');
+    async function* content(): AsyncGenerator<string> {
+      yield 'half of the new ';
+      throw new Error('no more');
+    }
+    await assert.rejects(writeAtomically(path, content()), { message: 'no more' });
+    assert.equal(readFileSync(path, 'utf8'), 'old');
+    assert.deepEqual(readdirSync(folder.path), ['a.txt']);
   });
 
   it('removes what a killed write of the same file left behind, and nothing that may still be written', async () => {
