@@ -1,4 +1,4 @@
-// Evaluates sheets for the Testing view, one after the other, with a breath between them so that the editor stays quick.
+// Evaluates sheets for the Testing view, some at a time, and waits for the window between them so that the editor stays quick.
 import * as vscode from 'vscode';
 import { requirementVerdict } from '../../assist/requirement-verdict.ts';
 import { daysOf } from '../../text/date.ts';
@@ -21,13 +21,14 @@ export async function runSheets(testing: Testing, request: vscode.TestRunRequest
   const run = controller.createTestRun(request);
   const announced = wanted.size <= MOST_ANNOUNCED;
   if (announced) for (const sheet of wanted.keys()) run.enqueued(sheet);
-  let done = 0;
-  for (const [sheet, only] of wanted) {
-    if (token.isCancellationRequested) break;
+  const runOne = ([sheet, only]: readonly [vscode.TestItem, ReadonlySet<string> | null]) => {
     if (announced) run.started(sheet);
-    await runSheet(testing, run, opening, sheet, (item) => (only === null || only.has(item.id)) && !request.exclude?.includes(item));
-    if (++done % AT_ONCE === 0) await kept();
-    else await breath();
+    return runSheet(testing, run, opening, sheet, (item) => (only === null || only.has(item.id)) && !request.exclude?.includes(item));
+  };
+  const sheetsLeft = [...wanted];
+  while (sheetsLeft.length > 0 && !token.isCancellationRequested) {
+    await Promise.all(sheetsLeft.splice(0, TOGETHER).map(runOne));
+    await windowKeepsUp();
   }
   run.end();
 }
@@ -110,14 +111,10 @@ function today(): number {
 
 /** Sheets that are announced before their turn: each word to the window takes it the longer the more of them are listed there. */
 const MOST_ANNOUNCED = 100;
-/** Sheets that are reported before the window is waited for. */
-const AT_ONCE = 100;
+/** Sheets whose files are asked for together: each goes by way of the window, which takes its time to answer. */
+const TOGETHER = 20;
 
 /** Waits until the window has shown what was reported: its answer to anything comes behind that. Else it would fall behind, and with it all typing. */
-async function kept(): Promise<void> {
+async function windowKeepsUp(): Promise<void> {
   await vscode.commands.executeCommand('setContext', 'ampwright.evaluating', true);
-}
-
-function breath(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve));
 }
