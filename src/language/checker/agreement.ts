@@ -6,6 +6,7 @@ import type { Checked } from '../checked.ts';
 import { typeProblem } from '../problems/types.ts';
 import { common, disagreement, elementOf, type QuantityType, quantity } from '../type.ts';
 import type { Context } from './context.ts';
+import { degreesInstead } from './degrees.ts';
 import { describeChecked } from './describe.ts';
 import { unitText, withUnit } from './unit-mends.ts';
 
@@ -37,14 +38,14 @@ export function meet(c: Context, left: Checked, right: Checked, meeting: Meeting
   }
   const why = disagreement(a.dimension, b.dimension);
   if (why === 'dimension') {
-    const { hint, mends } = percentHint(left, right, meeting);
+    const hints = [percentHint(left, right, meeting), degreesInstead(left, right.type), degreesInstead(right, left.type)];
     c.problems.push(
       typeProblem('dimension-mismatch', meeting.at, {
         doing: meeting.doing,
         left: describeChecked(left),
         right: describeChecked(right),
-        hint,
-        mends: [...mends, ...withUnit(left, unitText(right)), ...withUnit(right, unitText(left))],
+        hint: hints.map(({ hint }) => hint).join(''),
+        mends: [...hints.flatMap(({ mends }) => mends), ...withUnit(left, unitText(right)), ...withUnit(right, unitText(left))],
       }),
     );
     return null;

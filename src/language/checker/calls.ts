@@ -24,6 +24,10 @@ export function checkCall(c: Context, node: ast.Call): Checked {
   if (builtin !== undefined) return checkBuiltin(c, node, builtin);
   if (own !== null && findLocal(c, name) === null) return checkFunctionCall(c, node, own);
   for (const argument of node.args) checkExpression(c, argument.value);
+  if (findLocal(c, name) === null && defined?.kind === 'item' && defined.item.statement.kind === 'unreadable') {
+    readItem(c, defined.item);
+    return unknown(node.at);
+  }
   if (defined !== null || findLocal(c, name) !== null) return failed(c, nameProblem('no-function', node.callee.at, { name }));
   const known = [...c.world.namesOf(c.module, 'function'), ...BUILTINS.map((b) => b.name)];
   return failed(c, nameProblem('unknown-function', node.callee.at, { name, near: nearSpellings(name, known) }));

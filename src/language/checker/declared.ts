@@ -6,6 +6,7 @@ import { typeProblem } from '../problems/types.ts';
 import { DATE, disagreement, listOf, NUMBER, type QuantityType, TEXT, type Type, typeOfUnit, UNKNOWN } from '../type.ts';
 import { turnMends } from './agreement.ts';
 import { type Context, unknown } from './context.ts';
+import { degreesInstead } from './degrees.ts';
 import { describe, describeChecked } from './describe.ts';
 import { declaredAs, withUnit } from './unit-mends.ts';
 
@@ -85,8 +86,10 @@ function agrees(c: Context, found: QuantityType, wanted: QuantityType, value: Ch
     return false;
   }
   if (why === 'dimension' || found.point !== wanted.point) {
-    const hint = why === null ? pointHint(found, display) : '';
-    const mends = why === null ? [] : [...withUnit(value, unit === 'plain number' ? '' : unit), ...declaredAs(value, mark)];
+    const instead = degreesInstead(value, wanted);
+    const hint = why === null ? pointHint(found, display) : instead.hint;
+    const mends =
+      why === null ? [] : [...instead.mends, ...withUnit(value, unit === 'plain number' ? '' : unit), ...declaredAs(value, mark)];
     c.problems.push(typeProblem('wrong-dimension', at, { found: describeChecked(value), wanted: describe(wanted, display), hint, mends }));
     return false;
   }

@@ -3,9 +3,7 @@ import { PLAIN } from '../../units/dimension.ts';
 import { displayUnit } from '../../units/display-unit.ts';
 import type { Checked, Display } from '../checked.ts';
 import type { Type } from '../type.ts';
-
-/** What these symbols are, since many who write them mean degrees. */
-const DEGREES_MEANT: Readonly<Record<string, string>> = { C: ' (coulomb)', F: ' (farad)' };
+import { inFact } from './degrees.ts';
 
 /** `V`, `a plain number`, `a temperature in degC`, `a list of A`, `a row of motors` … */
 export function describe(type: Type, display: Display = 'auto'): string {
@@ -14,7 +12,7 @@ export function describe(type: Type, display: Display = 'auto'): string {
       if (type.dimension === PLAIN)
         return display !== null && display !== 'auto' && display.text !== '' ? `a plain number (${display.text})` : 'a plain number';
       const unit = display === 'auto' || display === null ? displayUnit(type.dimension, type.power, type.point, 1) : display;
-      return type.point ? `a temperature in ${unit.text}` : `${unit.text}${DEGREES_MEANT[unit.text] ?? ''}`;
+      return type.point ? `a temperature in ${unit.text}` : `${unit.text}${inFact(unit)}`;
     }
     case 'date':
       return 'a date';

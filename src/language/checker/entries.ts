@@ -4,6 +4,7 @@ import type { Checked, CheckedStatement } from '../checked.ts';
 import { typeProblem } from '../problems/types.ts';
 import { type Context, checkExpression, unknown } from './context.ts';
 import { declare } from './declared.ts';
+import { warnOfDegrees } from './degrees.ts';
 import { describeChecked } from './describe.ts';
 import { finish } from './finish.ts';
 import { byInstrument } from './instruments.ts';
@@ -21,7 +22,10 @@ export function checkEntry(c: Context, node: ast.Entry, sourcesRequired: boolean
     c.problems.push(typeProblem('entry-type', node.value.at, { found: describeChecked(value) }));
     value = unknown(value.at);
   }
-  if (isInput(node)) checkSource(c, node, sourcesRequired);
+  if (isInput(node)) {
+    checkSource(c, node, sourcesRequired);
+    warnOfDegrees(c, node);
+  }
   const body = enclose(value, locals);
   return finish(c, { type: withoutZero(body), display: body.display, uncertain: body.uncertain }, { kind: 'value', value: body });
 }

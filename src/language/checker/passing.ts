@@ -7,6 +7,7 @@ import { disagreement, elementOf, type QuantityType, type Type } from '../type.t
 import { turnMends } from './agreement.ts';
 import type { Context } from './context.ts';
 import { displayOfMark, typeOfMark } from './declared.ts';
+import { degreesInstead } from './degrees.ts';
 import { describe, describeChecked } from './describe.ts';
 import { withUnit } from './unit-mends.ts';
 
@@ -64,14 +65,17 @@ function element(c: Context, arg: Checked, found: Type, mark: ast.TypeMark | nul
 }
 
 function refuse(c: Context, arg: Checked, wanted: string, target: Target, found?: QuantityType, expected?: QuantityType): null {
-  const offer: { hint: string; mends: Mend[] } = { hint: '', mends: expected && !expected.point ? withUnit(arg, wanted) : [] };
-  if (found !== undefined && expected !== undefined && found.point !== expected.point && found.dimension.si === expected.dimension.si) {
-    offer.hint = found.point
-      ? '; a point of temperature is no difference, take `T - …`'
-      : '; a difference is no point of temperature, write degC';
-  }
+  const offer = expected === undefined ? { hint: '', mends: [] } : instead(arg, wanted, expected, found);
   c.problems.push(typeProblem('argument-type', arg.at, { ...target, wanted, found: describeChecked(arg), ...offer }));
   return null;
+}
+
+function instead(arg: Checked, wanted: string, expected: QuantityType, found?: QuantityType): { hint: string; mends: readonly Mend[] } {
+  const isTemperature = found !== undefined && found.dimension.si === expected.dimension.si;
+  if (found?.point && !expected.point && isTemperature)
+    return { hint: '; a point of temperature is no difference, take `T - …`', mends: withUnit(arg, wanted) };
+  if (!expected.point) return { hint: '', mends: withUnit(arg, wanted) };
+  return isTemperature ? { hint: '; a difference is no point of temperature, write degC', mends: [] } : degreesInstead(arg, expected);
 }
 
 function wordsOf(mark: ast.TypeMark | null): string {

@@ -4,7 +4,7 @@ import type { TypeMark } from '../ast.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import type { Token } from '../token.ts';
 import { type Cursor, isMark, peek, previous, report, spanFrom, takeMark, textOf } from './cursor.ts';
-import { isUnit, nearUnits } from './unexpected.ts';
+import { isUnit, nearUnits, withoutSpace } from './unexpected.ts';
 
 const WORDS: ReadonlySet<string> = new Set(['text', 'date', 'any']);
 
@@ -56,9 +56,9 @@ export function missingColon(c: Cursor, name: Span, behind: Token | undefined): 
 function spaceInUnit(c: Cursor): void {
   const token = peek(c);
   if (token?.kind !== 'name') return;
-  const [unit, word] = [previous(c).at, textOf(c, token.at)];
-  const at = { start: unit.start, end: token.at.end };
-  if (isUnit(word)) report(c, () => syntaxProblem('space-in-unit', at, { joined: `${textOf(c, unit)}·${word}` }));
+  const [unit, word] = [textOf(c, previous(c).at), textOf(c, token.at)];
+  const at = cover(previous(c).at, token.at);
+  if (isUnit(word)) report(c, () => syntaxProblem('space-in-unit', at, { joined: withoutSpace(unit, unit, word) }));
   else report(c, () => syntaxProblem('unexpected', token.at, { found: word }));
   c.at++;
 }

@@ -54,7 +54,7 @@ function describe(c: Cursor, left: Token, right: Token, whole: Span) {
   if (left.kind === 'quantity') {
     const symbol = unit ? rightText : respelt(rightText);
     if (symbol === null || left.unit.text.includes('/')) return operator();
-    return syntaxProblem('space-in-unit', cover(left.at, right.at), { joined: `${leftText}·${symbol}` });
+    return syntaxProblem('space-in-unit', cover(left.at, right.at), { joined: withoutSpace(leftText, left.unit.text, symbol) });
   }
   if (unit) return syntaxProblem('no-unit-here', at, { unit: rightText, product });
   const near = nearUnits(rightText);
@@ -64,6 +64,11 @@ function describe(c: Cursor, left: Token, right: Token, whole: Span) {
 /** Whether the word as it stands is a unit of the catalogue. */
 export function isUnit(word: string): boolean {
   return parseUnit(word) !== null;
+}
+
+/** A text that ends with `unit` and the symbol behind it: a product, but `40 degC` of `40 deg C`. */
+export function withoutSpace(text: string, unit: string, symbol: string): string {
+  return parseUnit(unit + symbol)?.point === true ? text + symbol : `${text}·${symbol}`;
 }
 
 /** The unit that is written with plain digits: `m²` for `m2`. */

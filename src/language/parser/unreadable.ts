@@ -6,8 +6,9 @@ import { nameSpelling } from '../name.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import type { Token } from '../token.ts';
 import { clauses, NO_CLAUSES } from './clauses.ts';
-import { type Cursor, definesAt, isOperator, peek, report, textOf, whole } from './cursor.ts';
+import { type Cursor, definesAt, isMark, isOperator, peek, report, textOf, whole } from './cursor.ts';
 import { expression } from './expressions.ts';
+import { behindBracket } from './layout.ts';
 import { missingColon } from './types.ts';
 
 export function unreadable(c: Cursor): Unreadable {
@@ -20,7 +21,21 @@ export function unreadable(c: Cursor): Unreadable {
 
 /** The name that the line would have defined; that it doesn't is reported. */
 function definedName(c: Cursor): Identifier | null {
-  return brokenName(c) ?? comparedName(c) ?? namedValue(c);
+  return declaredName(c) ?? brokenName(c) ?? comparedName(c) ?? namedValue(c);
+}
+
+/** Words that declare a name in other languages. */
+const DECLARING: ReadonlySet<string> = new Set(['let', 'var', 'const', 'set', 'def', 'define', 'val', 'function', 'func', 'fn']);
+
+/** `let y = 4`, `def f(x) = 2 * x`: a name needs no word before it. */
+function declaredName(c: Cursor): Identifier | null {
+  const [word, name] = [peek(c)!, peek(c, 1)];
+  if (word.kind !== 'name' || !DECLARING.has(word.name.toLowerCase()) || name?.kind !== 'name') return null;
+  const behind = isMark(c, '(', 2) ? behindBracket(c.tokens, c.start + 2, false, c.end) - c.start : 2;
+  if (!definesAt(c, behind)) return null;
+  const form = textOf(c, cover(name.at, peek(c, behind - 1)!.at));
+  report(c, () => syntaxProblem('word-before-name', cover(word.at, name.at), { word: textOf(c, word.at), name: textOf(c, name.at), form }));
+  return { at: name.at, name: name.name };
 }
 
 /** What is said of a line of which nothing better could be said. */

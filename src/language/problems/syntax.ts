@@ -219,6 +219,12 @@ const SYNTAX = {
       f.name === null ? 'A name begins with a letter or `_`' : `A name is letters, digits and \`_\` without a gap; write \`${f.name}\``,
     (f, at) => write(at, f.name),
   ),
+  'word-before-name': kind(
+    'error',
+    (f: { word: string; name: string; form: string }) =>
+      `A name has no word before it; write \`${f.form} = …\`, or \`${f.word}_${f.form} = …\` for one name`,
+    (f, at) => write(at, f.name, `${f.word}_${f.name}`),
+  ),
   'misspelt-statement': kind(
     'error',
     (f: { word: string; near: readonly string[] }) => `\`${f.word}\` begins no statement; did you mean ${oneOf(f.near)}`,

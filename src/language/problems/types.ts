@@ -123,6 +123,12 @@ export const typeProblem = problemMaker({
     'warning',
     (f: { symbol: string; unit: string; mend: string }) => `\`${f.symbol}\` is ${f.unit} here; for the name write \`${f.mend}\``,
   ),
+  'degrees-likelier': kind(
+    'warning',
+    (f: { symbol: string; unit: string; degrees: string; quantity: string; declared: string; mends: readonly Mend[] }) =>
+      `\`${f.symbol}\` is the unit ${f.unit}; for a temperature write \`${f.degrees}\`, for a ${f.quantity} declare the unit: \`${f.declared}\``,
+    offered,
+  ),
   'mean-duration': kind(
     'note',
     (f: { unit: string }) => `a ${f.unit} is taken with its mean length here; a date that matters is better given in d`,
