@@ -1,7 +1,6 @@
 // The documents say what is so: examples give the results shown, files and tests that are named exist, every package has its reason.
 import assert from 'node:assert/strict';
-import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { terminal } from '../src/cli/terminal.ts';
 import { evaluateSheet } from '../src/run/evaluate.ts';
 import { recordedResults } from '../src/run/record.ts';
@@ -28,12 +27,12 @@ describe('the documents', () => {
     it(`${document} names only files that are there`, () => {
       const text = read(document);
       const links = [...text.matchAll(/\]\((?!https?:)([^)#]+)\)/g)].map(([, path]) => path!);
-      const paths = [...text.matchAll(/`((?:src|test|samples|syntax)\/[\w./-]*)`/g)].map(([, path]) => path!);
+      const paths = [...text.matchAll(/`((?:src|test|samples|syntax|templates|media|\.ci)\/[\w./-]*)`/g)].map(([, path]) => path!);
       for (const path of [...links, ...paths]) assert.ok(existsSync(path), `${path} is not there`);
       assert.ok(['MEASUREMENTS.md', 'CHANGELOG.md'].includes(document) || links.length + paths.length > 3);
     });
 
-  it('DEVELOPERS names every folder of src/ that is there, and every package with its reason', () => {
+  it('DEVELOPERS describes every folder of src/ and test/, and names every package with its reason', () => {
     const text = read('DEVELOPERS.md');
     const { dependencies, devDependencies } = JSON.parse(read('package.json')) as Record<string, Record<string, string>>;
     const stdlib = '@stdlib/math-base-special-';
@@ -42,23 +41,10 @@ describe('the documents', () => {
       const shown = name.startsWith(stdlib) ? `${stdlib}*` : name;
       assert.ok(text.includes(`\`${shown}\``), `${name} has no reason in DEVELOPERS.md`);
     }
-    for (const rule of [
-      'text',
-      'units',
-      'language',
-      'sheet',
-      'library',
-      'run',
-      'review',
-      'view',
-      'report',
-      'assist',
-      'node',
-      'editor',
-      'renderer',
-      'cli',
-    ])
-      assert.ok(text.includes(`\`src/${rule}/\``) && existsSync(join('src', rule)), rule);
+    const folders = readdirSync('src');
+    for (const name of folders) assert.ok(text.includes(`\`src/${name}/\``), `src/${name} is not described`);
+    for (const { name } of readdirSync('test', { withFileTypes: true }).filter((entry) => entry.isDirectory()))
+      assert.ok(folders.includes(name) || text.includes(`\`${name}/\``), `test/${name} is not described`);
   });
 
   it('README lists every command', async () => {

@@ -23,7 +23,7 @@ export async function evaluateClosed(uri: vscode.Uri): Promise<ClosedSheet> {
     for (let round = 0; round < rounds && (await files.settle()); round++) evaluation = evaluateSheet(text, files);
     return { bytes, evaluation, files: files.answers };
   } catch (error) {
-    if (error instanceof vscode.FileSystemError) return { refused: `it cannot be read (${error.code})` };
+    if (error instanceof vscode.FileSystemError) return { refused: `it can't be read (${error.code})` };
     throw error;
   } finally {
     files.dispose();

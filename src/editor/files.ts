@@ -99,6 +99,6 @@ function reason(error: unknown): string {
     case 'NoPermissions':
       return 'access is denied';
     default:
-      return `it cannot be read (${error instanceof Error ? error.message : String(error)})`;
+      return `it can't be read (${error instanceof Error ? error.message : String(error)})`;
   }
 }

@@ -19,7 +19,7 @@ export async function linkRefusal(root: vscode.Uri, file: vscode.Uri): Promise<s
   const parts = file.path.slice(root.path.length).split('/').filter(Boolean);
   for (let i = 1; i <= parts.length; i++) {
     const { type } = await vscode.workspace.fs.stat(vscode.Uri.joinPath(root, ...parts.slice(0, i)));
-    if (type & vscode.FileType.SymbolicLink) return 'it is a symbolic link, and where that leads can’t be seen here';
+    if (type & vscode.FileType.SymbolicLink) return "it is a symbolic link, and where that leads can't be seen here";
   }
   return null;
 }

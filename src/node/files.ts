@@ -77,6 +77,6 @@ function reason(error: NodeJS.ErrnoException): string {
     case 'ELOOP':
       return 'its symbolic links run in a circle';
     default:
-      return `it cannot be read (${error.code ?? error.message})`;
+      return `it can't be read (${error.code ?? error.message})`;
   }
 }

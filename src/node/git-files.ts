@@ -43,7 +43,7 @@ export function storedAt(root: string, places: readonly StoredPlace[]): readonly
     const size = words.at(-1) === 'missing' || words.at(-1) === 'ambiguous' ? null : Number(words.at(-1));
     const body = stdout.subarray(lineEnd + 1, lineEnd + 1 + (size ?? 0));
     at = lineEnd + 1 + (size === null ? 0 : size + 1);
-    if (size !== null) found[index] = words.length === 3 ? blob(words[1]!, body) : { refused: LINKS[words[0]!] ?? 'cannot be read' };
+    if (size !== null) found[index] = words.length === 3 ? blob(words[1]!, body) : { refused: LINKS[words[0]!] ?? "can't be read" };
   }
   return found;
 }
@@ -101,5 +101,5 @@ export function revisionFiles(root: string, commit: string, sheet: string): { re
 
 function textOf(bytes: Uint8Array): FileAnswer {
   const text = decodeSheet(bytes);
-  return typeof text === 'string' ? text.replace(/^\ufeff/, '') : { refused: `cannot be read: ${text.refused}` };
+  return typeof text === 'string' ? text.replace(/^\ufeff/, '') : { refused: `can't be read: ${text.refused}` };
 }

@@ -98,6 +98,6 @@ function unknown(root: string, name: string): GitError {
   if (isShallow(root)) return new GitError('history cut off', `revision ${name} is not in this clone; ${DEEPEN}`);
   const refs = gitText(root, ['for-each-ref', '--format=%(refname:short)', 'refs/heads', 'refs/tags', 'refs/remotes']).split('\n');
   const near = nearSpellings(name, refs);
-  const mend = near.length > 0 ? `; did you mean ${near.join(' or ')}?` : '; write a branch, a tag or a commit';
+  const mend = near.length > 0 ? `; did you mean ${near.join(' or ')}` : '; write a branch, a tag or a commit';
   return new GitError('unknown revision', `this repository has no revision ${name}${mend}`);
 }

@@ -21,7 +21,7 @@ export function sheetOnDisk(path: string, open?: string): SheetSource {
     return typeof text === 'string' ? { text, files: workspaceFiles(path) } : text;
   } catch (error) {
     const { code = '', message } = error as NodeJS.ErrnoException;
-    return { refused: REASONS[code] ?? `it cannot be read (${message})` };
+    return { refused: REASONS[code] ?? `it can't be read (${message})` };
   }
 }
 

@@ -14,7 +14,7 @@ const CHECKS: Readonly<Record<string, string>> = {
   'no-source': 'An input has no source',
   'signature-out-of-date': 'A signature covers another text',
   'version-gives-other-results': 'Another version, with which it was signed, gave other results',
-  'check-not-independent': 'Who checked or approved the sheet has prepared it too',
+  'check-not-independent': 'The sheet was checked or approved by the one who prepared it',
   'signature-missing': 'A signature is missing',
 };
 

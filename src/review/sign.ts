@@ -25,6 +25,6 @@ export function signed(evaluation: SheetEvaluation, entry: Omit<SignatureEntry, 
   if (recordedResults({ evaluation }).length > 0)
     return { refused: 'its results, or values in its text, are not recorded as they come out; record the sheet, read it, then sign' };
   const text = signSheet(sheet.text, entry, files);
-  if (text === null) return { refused: 'the signatures in its front matter can’t be read; put them right first' };
+  if (text === null) return { refused: "the signatures in its front matter can't be read; put them right first" };
   return { text, evaluation: { ...evaluation, sheet: readSheet(text), digest: digest(text, files) } };
 }

@@ -5,11 +5,11 @@ import { kind, problemMaker, replace } from '../text/problem.ts';
 export const sheetProblem = problemMaker({
   'block-not-at-margin': kind<object>(
     'warning',
-    () => 'This calc block is not evaluated: it must stand at the margin, outside lists and quotes, with its fence in the first column',
+    () => 'This calc block is not evaluated: it must stand at the margin, outside lists and quotes, its first line in the first column',
   ),
   'info-string-near': kind<{ info: string }>(
     'warning',
-    (f) => `This block is not evaluated: its info string is \`${f.info}\`; a calc block has \`ampwright\``,
+    (f) => `This block is not evaluated: its first line names it \`${f.info}\`; a calc block is named \`ampwright\``,
     (_, at) => [replace('Write `ampwright`', at, 'ampwright')],
   ),
   'block-not-closed': kind<{ fence: string }>(
@@ -18,7 +18,7 @@ export const sheetProblem = problemMaker({
   ),
   'fence-in-block': kind<{ fence: string }>(
     'error',
-    (f) => `A fence opens inside a calc block; the block above was probably not closed: put a line ${f.fence} where it ends`,
+    (f) => `The marks of another block stand inside this calc block; the block above was probably not closed: put a line ${f.fence} where it ends`,
   ),
   'direction-control': kind<{ characters: string }>(
     'warning',

@@ -28,7 +28,7 @@ export const tableProblem = problemMaker({
   'table-twice': kind<{ name: string }>('error', (f) => `The table \`${f.name}\` stands in this sheet twice; the first one counts`),
   'caption-alone': kind<{ name: string }>(
     'warning',
-    (f) => `No pipe table follows this caption of \`${f.name}\`, and it links to no CSV file; it is read as prose`,
+    (f) => `No table follows this caption of \`${f.name}\`, and it links to no CSV file; it is read as prose`,
   ),
   'caption-source': kind<{ word: string; near: readonly string[]; kinds: readonly string[] }>(
     'error',

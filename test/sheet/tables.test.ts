@@ -130,7 +130,7 @@ describe('a table', () => {
     );
   });
   it('is missed where its caption stands alone', () => {
-    const words = 'No pipe table follows this caption of `t`, and it links to no CSV file; it is read as prose';
+    const words = 'No table follows this caption of `t`, and it links to no CSV file; it is read as prose';
     captions(['Table t — A', '', 'Text.', '', ...pipe], [], [`Table t — A: ${words}`]);
     captions(['As in', 'Table t — A'], []);
   });

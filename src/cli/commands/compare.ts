@@ -58,7 +58,7 @@ export const compare: Declare = (program, { terminal: { out, err }, end }) => {
 /** The comparisons, or why there are none. */
 async function answer(paths: readonly string[], { since, until }: Options): Promise<Comparisons | string> {
   const ofRevision = since !== undefined || until !== undefined || paths.length === 1;
-  if (!ofRevision && paths.length > 2) return 'name two sheets or folders; or one or more and --since';
+  if (!ofRevision && paths.length > 2) return 'name two sheets or folders, or one or more with --since';
   try {
     return ofRevision
       ? await compareSince(paths, { since: since ?? null, until: until ?? null })

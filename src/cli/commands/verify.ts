@@ -25,8 +25,8 @@ export const verify: Declare = (program, { terminal: { out, err }, end, file }) 
     .summary('find what needs a person in every sheet under the paths')
     .description(
       'Evaluates every sheet under the paths. Finds errors, failed and undecided requirements, concessions that have run out, results and ' +
-        'values in prose that are out of date, inputs without source, overdue instruments, signatures that cover another text (and what changed since), checks by who prepared the sheet. ' +
-        'Exit code 0 where all hold (a `should` that fails is told only), 1 with a finding, 2 with an error.',
+        'values in prose that are out of date, inputs without source, overdue instruments, signatures that cover another text (and what changed since), checks by the one who prepared the sheet. ' +
+        'Exit code 0 where all hold (a `should` that fails is only reported), 1 with a finding, 2 with an error.',
     )
     .argument('<PATH...>', '*.ampwright.md files, or folders that hold them')
     .addOption(new Option('--format <FORMAT>', 'the form of the answer').choices(Object.keys(FORMATS)).default('text'))

@@ -11,7 +11,7 @@ export async function savedSheet({ notebook }: Session, purpose: string): Promis
   if (notebook.isDirty && !(await saved(notebook, purpose))) return undefined;
   const closed = await evaluateClosed(notebook.uri);
   if (!('refused' in closed)) return closed;
-  tell(closed.refused, 'The file of this sheet can’t be read');
+  tell(closed.refused, "The file of this sheet can't be read");
   return undefined;
 }
 

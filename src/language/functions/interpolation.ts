@@ -13,8 +13,8 @@ import { exp, ln } from './elementary.ts';
 
 function check(call: CallCheck, logarithmic: boolean): CallResult | null {
   const [xs, ys, x] = call.args as [Checked, Checked, Checked];
-  const a = listArgument(call, xs, 'its abscissas', 'dates');
-  const b = listArgument(call, ys, 'its ordinates', 'dates');
+  const a = listArgument(call, xs, '`xs`', 'dates');
+  const b = listArgument(call, ys, '`ys`', 'dates');
   if (a === null || b === null) return null;
   const sought = elementOf(x.type);
   const agree =

@@ -48,8 +48,8 @@ function scaleOf(site: CallSite): number {
 }
 
 function checkLists(call: CallCheck): { x: Type; y: Type } | null {
-  const x = listArgument(call, call.args[0]!, 'its abscissas', 'dates');
-  const y = listArgument(call, call.args[1]!, 'its ordinates', 'no dates');
+  const x = listArgument(call, call.args[0]!, '`xs`', 'dates');
+  const y = listArgument(call, call.args[1]!, '`ys`', 'no dates');
   return x === null || y === null ? null : { x, y };
 }
 

@@ -36,8 +36,8 @@ export const sequences: readonly Builtin[] = [
     example: 'integrate([0 s, 1 s, 3 s], [10 A, 10 A, 6 A])',
     check: (call) => {
       const [xs, ys] = call.args;
-      const a = listArgument(call, xs!, 'its abscissas', 'dates');
-      const b = listArgument(call, ys!, 'its ordinates', 'no dates');
+      const a = listArgument(call, xs!, '`xs`', 'dates');
+      const b = listArgument(call, ys!, '`ys`', 'no dates');
       if (a === null || b === null || b.is !== 'quantity') return null;
       if (b.point) {
         call.c.problems.push(

@@ -104,7 +104,7 @@ const LEXING = {
   ),
   'unit-without-number': kind(
     'error',
-    (f: { unit: string }) => `\`${f.unit}\` is a unit: it stands behind a number or a colon, and no letter directly behind it`,
+    (f: { unit: string }) => `\`${f.unit}\` is a unit: it stands behind a number or a colon, with no letter directly behind it`,
   ),
   'stray-characters': kind('error', (f: { characters: string }) => `\`${f.characters}\` has no meaning here`),
   'stray-semicolon': kind(

@@ -62,7 +62,7 @@ export const nameProblem = problemMaker({
     'error',
     (f: { name: string }) => `\`${f.name}\` belongs to the mathematics and can't be defined again; choose another name`,
   ),
-  'hides-library': kind('note', (f: { name: string }) => `\`${f.name}\` hides the library's`),
+  'hides-library': kind('note', (f: { name: string }) => `this \`${f.name}\` hides the library's \`${f.name}\``),
   'local-hides': kind('warning', (f: { name: string }) => `this \`${f.name}\` hides the sheet's \`${f.name}\` in this statement`),
   'used-twice': kind(
     'error',

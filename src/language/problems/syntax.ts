@@ -167,7 +167,7 @@ const SYNTAX = {
   // -------------------------------------------------------------------------------------------------- uncertainty
   'limits-behind-value': kind(
     'error',
-    (_: object) => '`±` stands behind a literal or `readings […]` alone; a calculated value has the uncertainty of its inputs',
+    (_: object) => '`±` stands behind a value that is written out, or behind `readings […]`; a calculated value has the uncertainty of its inputs',
   ),
   'uncertain-needs-name': kind(
     'error',
@@ -182,13 +182,13 @@ const SYNTAX = {
       },
     ],
   ),
-  'half-width-literal': kind('error', (_: object) => 'The half-width is a literal such as `2 %` or a sum of them, `(1.5 % + 0.3 A)`'),
+  'half-width-literal': kind('error', (_: object) => 'The half-width is written out, such as `2 %`, or a sum such as `(1.5 % + 0.3 A)`'),
   'half-width-negative': kind(
     'error',
     (_: object) => 'A half-width has no sign',
     (_, at) => remove(at),
   ),
-  'bound-literal': kind('error', (_: object) => 'Limits are literals: `within 91.3 % to 92.4 %`'),
+  'bound-literal': kind('error', (_: object) => 'Limits are written out, such as `within 91.3 % to 92.4 %`'),
   'coverage-form': kind('error', (_: object) => 'Behind a half-width stands `(k=2)` or `(k=2, nu=18)`'),
   'coverage-number': kind('error', (f: { name: string }) => `\`${f.name}\` is a plain number above 0`),
   'coverage-alone': kind('error', (_: object) => '`(k=…)` belongs behind `±` and a half-width'),
@@ -212,7 +212,7 @@ const SYNTAX = {
   ),
   'not-a-statement': kind('error', (f: { found: string }) => `A statement does not begin with \`${f.found}\``),
   'reserved-name': kind('error', (f: { word: string }) => `\`${f.word}\` is a word of the notation and can't be a name`),
-  'fixed-name': kind('error', (f: { name: string }) => `\`${f.name}\` is a number of the mathematics and can't be given another value`),
+  'fixed-name': kind('error', (f: { name: string }) => `\`${f.name}\` belongs to the mathematics and can't be given another value`),
   'broken-name': kind(
     'error',
     (f: { name: string | null }) =>

@@ -35,7 +35,7 @@ export function mathematicsPage(): ReferencePage {
   return { file: FILE, title: 'Mathematics', part: 'notation', body: `${INTRODUCTION}\n${functions.join('\n')}` };
 }
 
-const INTRODUCTION = `<p>These functions belong to the notation and cannot be defined again. A list in place of a single value maps the
+const INTRODUCTION = `<p>These functions belong to the notation and can't be defined again. A list in place of a single value maps the
 call over the list. They work with units: <code>sqrt</code> halves every exponent of a unit, <code>min</code> and <code>sum</code> want one
 dimension. Where there is no value (a negative root, a division by zero, an overflow) the entry has an error, and what needs it is not calculated.</p>
 <p>Constants: <code>pi</code> (π), and <code>absolute_zero</code>, the point 0 K: <code>T - absolute_zero</code> is the absolute temperature of a
