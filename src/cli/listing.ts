@@ -112,7 +112,11 @@ function notes(row: EntryRow): string {
 
 function choice({ rows, ruledOut, ties, undecided }: NonNullable<EntryRow['choice']>): string {
   const out = ruledOut.filter((part) => part.count > 0).map((part) => `${part.count} by ${part.condition}`);
-  return [`of ${rows} rows${out.length > 0 ? `, ruled out ${out.join(', ')}` : ''}`, ties > 1 && `${ties} rows are equal, the first is taken`, undecided]
+  return [
+    `of ${rows} rows${out.length > 0 ? `, ruled out ${out.join(', ')}` : ''}`,
+    ties > 1 && `${ties} rows are equal, the first is taken`,
+    undecided,
+  ]
     .filter(Boolean)
     .join(' · ');
 }

@@ -7,7 +7,7 @@ import type { RecordedResults } from './recorded-results.ts';
 import type { Answer } from './session.ts';
 
 /** The form in which the renderer takes the results of a cell: a `CellView`. */
-export const ledgerMime = 'application/vnd.ampwright.ledger+json';
+const ledgerMime = 'application/vnd.ampwright.ledger+json';
 
 export interface ShownOutputs {
   /** Brings the outputs up to the answer. */

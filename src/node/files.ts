@@ -6,7 +6,7 @@ import { pathRefusal, type SheetFiles } from '../run/files.ts';
 import { decodeSheet } from '../sheet/decode.ts';
 
 /** Largest file that a sheet may read, in bytes. */
-export const LARGEST_FILE = 64 * 1024 * 1024;
+const LARGEST_FILE = 64 * 1024 * 1024;
 
 /** The text of a file, or why it is not given. The reason may be recorded in the sheet, so it names no place of this machine. */
 export type FileAnswer = ReturnType<SheetFiles['read']>;

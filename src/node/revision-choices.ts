@@ -21,7 +21,7 @@ export interface RevisionName {
 }
 
 /** Most commits, and most names, that are listed. */
-export const MOST_CHOICES = 200;
+const MOST_CHOICES = 200;
 
 /** The revisions for the sheet at `path`. Throws `GitError` where there is no repository. */
 export function revisionChoices(path: string): RevisionChoices {

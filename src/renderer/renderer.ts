@@ -10,9 +10,6 @@ import { addReaders, positionsOf } from './readout.ts';
 import { followScrollers } from './scrollers.ts';
 import { readCellView } from './validate.ts';
 
-/** The MIME type of the outputs that are drawn here. */
-export const MIME = 'application/vnd.ampwright.ledger+json';
-
 /** What the editor hands to a renderer. */
 export interface RendererContext {
   /** Absent where the renderer has no messages, such as in a comparison. */

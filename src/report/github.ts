@@ -8,10 +8,10 @@ import { pipeTable, plainText } from './markdown.ts';
 import type { PathInSources } from './sarif.ts';
 
 /** GitHub shows this many annotations of a kind for a step and drops the rest without a word. */
-export const MOST_ANNOTATIONS = 10;
+const MOST_ANNOTATIONS = 10;
 
 /** GitHub refuses a longer summary of a step; in bytes, with room for what other commands of the step write. */
-export const LONGEST_SUMMARY = 900 * 1024;
+const LONGEST_SUMMARY = 900 * 1024;
 
 const KINDS: Readonly<Record<Level, string>> = { error: 'error', finding: 'warning', note: 'notice' };
 

@@ -18,7 +18,8 @@ export const sheetProblem = problemMaker({
   ),
   'fence-in-block': kind<{ fence: string }>(
     'error',
-    (f) => `The marks of another block stand inside this calc block; the block above was probably not closed: put a line ${f.fence} where it ends`,
+    (f) =>
+      `The marks of another block stand inside this calc block; the block above was probably not closed: put a line ${f.fence} where it ends`,
   ),
   'direction-control': kind<{ characters: string }>(
     'warning',

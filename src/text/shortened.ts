@@ -1,7 +1,7 @@
 // Quoting in moderation: a sheet may hold a line of a megabyte, and no message repeats it.
 
 /** Longest text that a message quotes, in UTF-16 code units: longer than any form of a function. */
-export const LONGEST_QUOTE = 120;
+const LONGEST_QUOTE = 120;
 
 /** Longest message, in UTF-16 code units. */
 const LONGEST_MESSAGE = 1000;

@@ -21,7 +21,7 @@ export const TAGS = {
 
 /** The attributes that an element may carry, beside `aria-*`. `href` leads to a place of the same page alone. */
 // biome-ignore format: a word list
-export const ATTRIBUTES = [
+const ATTRIBUTES = [
   'class', 'colspan', 'datetime', 'dir', 'href', 'id', 'lang', 'open', 'role', 'rowspan', 'scope', 'span', 'tabindex',
   'data-key', 'data-name',
   'display', 'displaystyle', 'form', 'lspace', 'mathvariant', 'rspace', 'scriptlevel', 'separator', 'stretchy', 'fence',

@@ -52,7 +52,7 @@ export function numberOf(evaluation: SheetEvaluation, name: string): number {
 const isWorthSaying = (p: Problem) => p.code !== 'no-source';
 const MARKS = { error: '!', warning: '?', note: 'i' } as const;
 
-export function problemLine(code: string, p: Problem): string {
+function problemLine(code: string, p: Problem): string {
   return `${MARKS[p.severity]} ${p.code} at "${code.slice(p.at.start, p.at.end)}": ${p.message}`;
 }
 

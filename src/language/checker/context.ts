@@ -150,7 +150,7 @@ export function failed(c: Context, problem: Problem): Checked {
 }
 
 /** How deep evaluation may be nested, functions and `with` names counted in: so much every stage has room for on its stack. */
-export const MOST_LEVELS = 600;
+const MOST_LEVELS = 600;
 
 /** Notes that evaluation nests so many levels deeper at the present place; false (reported once a statement) where that is too deep. */
 export function canNest(c: Context, levels: number, at: Span): boolean {

@@ -15,7 +15,7 @@ import { withLocals } from './locals.ts';
 import { checkCondition } from './logic.ts';
 
 /** How deep functions may call each other. */
-export const CALL_DEPTH = 200;
+const CALL_DEPTH = 200;
 
 /** The instance of a function for these argument types; null where its body has errors (reported) or waits for other items. */
 export function instantiate(

@@ -17,7 +17,7 @@ import { checkRange } from './roots.ts';
 import { rowCondition, tableOf } from './selections.ts';
 
 /** Names that `throughout` takes at most (D7). */
-export const THROUGHOUT_LIMIT = 4;
+const THROUGHOUT_LIMIT = 4;
 
 type Each = Extract<Plan, { kind: 'requirement' }>['each'];
 type Throughout = Extract<Plan, { kind: 'requirement' }>['throughout'];

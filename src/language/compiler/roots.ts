@@ -11,7 +11,7 @@ import type { Compiler } from './compiler.ts';
 import type { Evaluate, Frame } from './frame.ts';
 
 /** Equal intervals in which the range is scanned. */
-export const SCAN = 200;
+const SCAN = 200;
 /** A change of sign with |g| above this part of its largest sample is a jump. */
 const JUMP = 1e-6;
 /** Roots that are told by their places. */

@@ -6,7 +6,7 @@ import { characterAt, isLineEnd, isNamePart } from './characters.ts';
 import { type Scan, take } from './scan.ts';
 
 /** The longest text (F10). */
-export const MAX_TEXT = 10_000;
+const MAX_TEXT = 10_000;
 
 const OTHER_QUOTES = "'‘’‚‛“”„‟«»";
 

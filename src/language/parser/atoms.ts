@@ -10,7 +10,7 @@ import { beginsReadings, readings } from './readings.ts';
 import { valueBehindValue } from './unexpected.ts';
 
 /** The longest list (F10). */
-export const MAX_LIST = 100_000;
+const MAX_LIST = 100_000;
 
 /** An atom and the columns read from it. */
 export function primary(c: Cursor): Expression {

@@ -167,7 +167,8 @@ const SYNTAX = {
   // -------------------------------------------------------------------------------------------------- uncertainty
   'limits-behind-value': kind(
     'error',
-    (_: object) => '`±` stands behind a value that is written out, or behind `readings […]`; a calculated value has the uncertainty of its inputs',
+    (_: object) =>
+      '`±` stands behind a value that is written out, or behind `readings […]`; a calculated value has the uncertainty of its inputs',
   ),
   'uncertain-needs-name': kind(
     'error',

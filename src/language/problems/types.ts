@@ -52,7 +52,10 @@ export const typeProblem = problemMaker({
     (_: object) => 'the power of a quantity with a unit is written as a number, such as `^2` or `^(1/2)`, since its unit depends on it',
   ),
   'power-plain': kind('error', (f: { found: string }) => `an exponent is a plain number; found ${f.found}`),
-  'power-fraction': kind('error', (_: object) => 'the exponent of the unit would be no fraction with a denominator up to 60; take another power'),
+  'power-fraction': kind(
+    'error',
+    (_: object) => 'the exponent of the unit would be no fraction with a denominator up to 60; take another power',
+  ),
   exponents: kind('error', (_: object) => 'the unit of this value has exponents beyond 60'),
   'argument-count': kind(
     'error',
