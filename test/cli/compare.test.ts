@@ -134,7 +134,7 @@ describe('compare: with a revision', function () {
     repository.commit('base', { 'a.ampwright.md': sheet('34 A') });
     const first = repository.commit('next', { 'a.ampwright.md': sheet('35 A') });
     repository.commit('last', { 'a.ampwright.md': sheet('36 A') });
-    is(await run('a.ampwright.md', '--since', 'mains'), 2, /no revision mains; did you mean main\?/);
+    is(await run('a.ampwright.md', '--since', 'mains'), 2, /no revision mains; did you mean main$/m);
     gitIn(repository.path, 'clone', '--quiet', '--depth=1', `file://${repository.path}`, 'clone');
     is(await run('clone/a.ampwright.md', '--since', first), 2, /not in this clone.*--unshallow/);
     rmSync(repository.at('.git'), { recursive: true });

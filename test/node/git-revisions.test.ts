@@ -71,7 +71,7 @@ describe('revisions', () => {
   it('that do not exist are said so, with near names', () => {
     repository.commit('first', { 'a.txt': '1' });
     repository.git('branch', 'longer-run');
-    refused('unknown revision', /no revision longer-runs; did you mean longer-run\?/, () => revision(repository.path, 'longer-runs'));
+    refused('unknown revision', /no revision longer-runs; did you mean longer-run$/, () => revision(repository.path, 'longer-runs'));
     refused('unknown revision', /no revision zzz; write a branch, a tag or a commit/, () => revision(repository.path, 'zzz'));
   });
 
