@@ -27,7 +27,7 @@ describe('verifying a sheet', () => {
     const input = 'I = 41 A ± 0.5 A from plate "M"\n';
     check('a `shall` that fails needs a person', `${input}shall I <= 40 A`, ['finding requirement-fails: shall I <= 40 A']);
     check('so does one that is undecided', `${input}shall I <= 41.2 A`, ['finding requirement-undecided: shall I <= 41.2 A']);
-    check('a `should` that fails is told only', `${input}should I <= 40 A`, ['note requirement-fails: should I <= 40 A']);
+    check('a `should` that fails is a note only', `${input}should I <= 40 A`, ['note requirement-fails: should I <= 40 A']);
     check('an error is an error, and what needs it is found too', 'x = y\nshall x <= 1', [
       'error unknown-name: y',
       'finding requirement-not-calculated: shall x <= 1',
