@@ -19,6 +19,7 @@ async function run(args: readonly string[], streams: Terminal): Promise<ExitCode
     .description('Calculation sheets for motor starters: evaluate, record, verify and export *.ampwright.md.')
     .version(VERSION, '--version', 'print the version')
     .helpOption('-h, --help', 'print help')
+    .helpCommand('help [COMMAND]', 'print the help of a command')
     .addHelpText('after', EXIT_CODES)
     .showHelpAfterError('`ampwright --help` lists the commands, `ampwright COMMAND --help` describes one.')
     .exitOverride()

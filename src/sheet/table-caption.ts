@@ -1,7 +1,8 @@
 // The line above a table: its name, its caption, its source, and the CSV file where it links to one.
+
 import { isName, nameSpelling } from '../language/name.ts';
+import { likelyWords, OTHER_SOURCES } from '../language/other-words.ts';
 import { RESERVED, SOURCE_KINDS } from '../language/token.ts';
-import { nearSpellings } from '../text/near.ts';
 import type { Problem } from '../text/problem.ts';
 import { type Span, span } from '../text/span.ts';
 import { tableProblem } from './table-problems.ts';
@@ -74,7 +75,7 @@ function readSource(found: RegExpExecArray, restStart: number, problems: Problem
   const kind = SOURCE_KINDS.find((known) => known === word);
   if (kind === undefined) {
     const wordStart = restStart + found.index + whole.indexOf(word!, whole.indexOf('from') + 4);
-    const near = nearSpellings(word!, SOURCE_KINDS);
+    const near = likelyWords(word!, OTHER_SOURCES, SOURCE_KINDS);
     problems.push(tableProblem('caption-source', span(wordStart, wordStart + word!.length), { word: word!, near, kinds: SOURCE_KINDS }));
   }
   const at = span(start, restStart + found.index + whole.trimEnd().length);

@@ -1,10 +1,12 @@
 // Calls: arguments by place and by name (P8), of the mathematics or of a function of a sheet, mapped over lists (T3).
+
 import { nearSpellings } from '../../text/near.ts';
 import type * as ast from '../ast.ts';
 import type { Checked, CheckedStatement } from '../checked.ts';
 import { formOf } from '../form.ts';
 import type { Builtin } from '../functions/builtin.ts';
 import { BUILTINS, findBuiltin } from '../functions/index.ts';
+import { likelyWords, OTHER_FUNCTIONS } from '../other-words.ts';
 import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import type { Item } from '../program.ts';
@@ -30,7 +32,7 @@ export function checkCall(c: Context, node: ast.Call): Checked {
   }
   if (defined !== null || findLocal(c, name) !== null) return failed(c, nameProblem('no-function', node.callee.at, { name }));
   const known = [...c.world.namesOf(c.module, 'function'), ...BUILTINS.map((b) => b.name)];
-  return failed(c, nameProblem('unknown-function', node.callee.at, { name, near: nearSpellings(name, known) }));
+  return failed(c, nameProblem('unknown-function', node.callee.at, { name, near: likelyWords(name, OTHER_FUNCTIONS, known) }));
 }
 
 function checkBuiltin(c: Context, node: ast.Call, builtin: Builtin): Checked {

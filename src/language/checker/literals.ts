@@ -160,9 +160,16 @@ function partWidth(
     ]);
   }
   if (disagreement(found.dimension, type.dimension) !== null) {
-    return mended(c, part, `the half-width is ${inWords(found, part.unit)}, the value ${inWords(type, unit)}`, []);
+    return mended(c, part, `the half-width is ${inWords(found, part.unit)}, the value ${inWords(type, unit)}`, withUnitOf(part, unit));
   }
   return Math.abs(part.value);
+}
+
+/** `34 A ± 0.7`: the mend with the unit of the value, or of its differences. */
+function withUnitOf(part: ast.QuantityLiteral, unit: ast.QuantityLiteral['unit']): readonly Mend[] {
+  if (part.unit !== null || unit === null) return [];
+  const { text } = differenceUnit(unit);
+  return [{ title: `Write \`${part.number} ${text}\``, edits: [{ at: { start: part.at.end, end: part.at.end }, text: ` ${text}` }] }];
 }
 
 function withinSpread(c: Context, bounds: ast.Within, value: number, type: QuantityType): Spread | null {

@@ -1,4 +1,5 @@
 // What a name stands for (N1 to N4): a column of a row in scope, a local, a definition of the sheet, a used one, the library's.
+
 import { nearSpellings } from '../../text/near.ts';
 import type { Span } from '../../text/span.ts';
 import { unitOf } from '../../units/read-unit.ts';
@@ -6,6 +7,7 @@ import type * as ast from '../ast.ts';
 import type { Checked } from '../checked.ts';
 import { formOf } from '../form.ts';
 import { findBuiltin } from '../functions/index.ts';
+import { likelyWords, OTHER_VALUES } from '../other-words.ts';
 import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
 import type { ColumnModel, Definition, Item, TableModel } from '../program.ts';
@@ -56,7 +58,7 @@ export function checkName(c: Context, node: ast.NameReference): Checked {
         ? formOf(defined.item.statement)
         : null;
   if (form !== null) return failed(c, nameProblem('function-without-call', node.at, { name: node.name, form }));
-  return failed(c, nameProblem('unknown-name', node.at, { name: node.name, near: nearSpellings(node.name, visibleNames(c)) }));
+  return failed(c, nameProblem('unknown-name', node.at, { name: node.name, near: likelyWords(node.name, OTHER_VALUES, visibleNames(c)) }));
 }
 
 export function checkRow(c: Context, node: ast.RowReference): Checked {

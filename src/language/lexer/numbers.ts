@@ -21,6 +21,10 @@ export function readNumber(scan: Scan): boolean {
   const points = commas === null ? matchAt(POINTS, text, end) : null;
   const trailing = text[end] === '.' && !isDigit(text[end + 1]) && !(isLetter(text[end + 1] ?? '') && !number.includes('.'));
   if (commas !== null) return takeCommas(scan, number, commas);
+  if (points !== null && /^\d{1,2}\.\d{1,2}\.\d{4}$/.test(number + points)) {
+    scan.problems.push(lexingProblem('date-form', span(start, end + points.length), { date: null, subtraction: null }));
+    return takeNumber(scan, end + points.length, number);
+  }
   if (points !== null) return takePointless(scan, end + points.length, null, number);
   if (trailing) return takePointless(scan, end + 1, number, number);
   const gapped = withGaps(text, number, end);

@@ -9,6 +9,8 @@ const OWN = '"#+-−*·⋅×/÷^√<≤>≥=≠±()[],:.⁰¹²³⁴⁵⁶⁷⁸
 const SPACE = /[\s\u0085\u200B\u3000]/;
 /** What other notations write where this one has a word. */
 const WORDS: Readonly<Record<string, string>> = { '&&': 'and', '||': 'or', '!': 'not' };
+/** Nothing but a comment up to the end of the line. */
+const ENDS = /^[ \t]*(?:#|[\r\n]|$)/;
 const SUBSCRIPT = /[\u2080-\u2089]/;
 
 type Kind = 'bidi' | 'invisible' | 'space' | 'full-width' | 'subscript' | 'degree' | 'unit' | 'other';
@@ -67,7 +69,7 @@ function report(scan: Scan, kind: Kind, start: number, end: number): void {
       case 'unit':
         return lexingProblem('unit-without-number', at, { unit: written });
       case 'other':
-        if (written === ';') return lexingProblem('stray-semicolon', at, {});
+        if (written === ';') return lexingProblem('stray-semicolon', at, { ends: ENDS.test(scan.text.slice(end, end + 200)) });
         if (Object.hasOwn(WORDS, written)) return lexingProblem('other-operator', at, { found: written, meant: WORDS[written]! });
         return lexingProblem('stray-characters', at, { characters: written });
     }

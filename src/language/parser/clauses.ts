@@ -1,7 +1,8 @@
 // Clauses: what may stand behind a complete expression, in any order, on its line or below it (Y4).
-import { nearSpellings } from '../../text/near.ts';
+
 import type { Span } from '../../text/span.ts';
 import type { Clauses, Local, Need, SourceClause, TextNode } from '../ast.ts';
+import { likelyWords, OTHER_SOURCES } from '../other-words.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import { SOURCE_KINDS, type SourceKind, type Token } from '../token.ts';
 import { type Cursor, isMark, peek, previous, report, spanFrom, takeMark, takeWord, textOf } from './cursor.ts';
@@ -110,7 +111,7 @@ function sourceBehindFrom(c: Cursor, first: number): SourceClause | null {
   c.at++;
   const kind = SOURCE_KINDS.find((k) => k === token.name);
   if (kind === undefined) {
-    const near = nearSpellings(token.name, SOURCE_KINDS);
+    const near = likelyWords(token.name, OTHER_SOURCES, SOURCE_KINDS);
     report(c, () => syntaxProblem('unknown-source', token.at, { word: token.name, near, kinds: SOURCE_KINDS }));
   }
   const text = textHere(c, `from ${token.name} "…"`);

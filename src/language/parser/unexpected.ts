@@ -43,11 +43,15 @@ function sideBySide(c: Cursor, left: Token, right: Token): void {
 function describe(c: Cursor, left: Token, right: Token, whole: Span) {
   const [leftText, rightText] = [textOf(c, left.at), textOf(c, right.at)];
   const at = cover(left.at, whole);
-  const product = `${leftText} * ${textOf(c, whole)}`;
+  const product = `${leftText} ${isSumOfUnits(left, right) ? '+' : '*'} ${textOf(c, whole)}`;
   const complete = left.kind !== 'punctuation' && !(right.kind === 'word' && WHOLE.has(right.word));
   const joined = left.kind === 'name' && right.kind === 'name' ? `${leftText}_${rightText}` : null;
   const operator = () => syntaxProblem('missing-operator', at, { product: complete ? product : null, joined, behind: left.at.end });
+  const bracketed = bracketedUnit(c, left, whole);
+  if (bracketed !== null) return syntaxProblem('unit-in-brackets', at, { written: `${leftText} ${bracketed}` });
   if (right.kind !== 'name') return operator();
+  if (left.kind === 'quantity' && CURRENTS.has(rightText))
+    return syntaxProblem('current-kind', at, { found: rightText, written: `${leftText} "${rightText}"` });
   const unit = isUnit(rightText);
   if (!isNumeric(left)) return unit ? syntaxProblem('unit-behind-value', at, { unit: rightText, behind: left.at.end }) : operator();
   if (left.text === 'pi') return unit ? syntaxProblem('unit-behind-pi', at, { product }) : operator();
@@ -59,6 +63,22 @@ function describe(c: Cursor, left: Token, right: Token, whole: Span) {
   if (unit) return syntaxProblem('no-unit-here', at, { unit: rightText, product });
   const near = nearUnits(rightText);
   return near.length === 0 ? operator() : syntaxProblem('unknown-unit', at, { unit: rightText, near, product, unitAt: right.at });
+}
+
+/** `10 min 30 s`, `5 ft 3 in`. */
+function isSumOfUnits(left: Token, right: Token): boolean {
+  if (left.kind !== 'quantity' || right.kind !== 'quantity' || left.unit.point) return false;
+  return left.unit.dimension.si === right.unit.dimension.si && left.unit.text !== right.unit.text;
+}
+
+/** What plates write behind a voltage or a current. */
+const CURRENTS: ReadonlySet<string> = new Set(['AC', 'DC', 'ac', 'dc']);
+
+/** The unit of `18.5 [kW]`; null for anything else behind a number. */
+function bracketedUnit(c: Cursor, left: Token, behind: Span): string | null {
+  if (left.kind !== 'number') return null;
+  const inner = /^\[\s*(\S+)\s*\]$/.exec(textOf(c, behind))?.[1] ?? '';
+  return isUnit(inner) ? inner : null;
 }
 
 /** Whether the word as it stands is a unit of the catalogue. */

@@ -1,8 +1,9 @@
 // Lines that are no statement: what they were likely meant for, and the name that they would have defined (Y5, Y6).
-import { nearSpellings } from '../../text/near.ts';
+
 import { cover } from '../../text/span.ts';
 import type { Identifier, Unreadable } from '../ast.ts';
 import { nameSpelling } from '../name.ts';
+import { likelyWords, OTHER_STATEMENTS } from '../other-words.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import type { Token } from '../token.ts';
 import { clauses, NO_CLAUSES } from './clauses.ts';
@@ -10,6 +11,7 @@ import { type Cursor, definesAt, isMark, isOperator, peek, report, textOf, whole
 import { expression } from './expressions.ts';
 import { behindBracket } from './layout.ts';
 import { missingColon } from './types.ts';
+import { isUnit } from './unexpected.ts';
 
 export function unreadable(c: Cursor): Unreadable {
   const name = clauseAtMargin(c) ? null : definedName(c);
@@ -21,11 +23,24 @@ export function unreadable(c: Cursor): Unreadable {
 
 /** The name that the line would have defined; that it doesn't is reported. */
 function definedName(c: Cursor): Identifier | null {
-  return declaredName(c) ?? brokenName(c) ?? comparedName(c) ?? namedValue(c);
+  return declaredName(c) ?? unitInBrackets(c) ?? brokenName(c) ?? comparedName(c) ?? namedValue(c);
 }
 
 /** Words that declare a name in other languages. */
-const DECLARING: ReadonlySet<string> = new Set(['let', 'var', 'const', 'set', 'def', 'define', 'val', 'function', 'func', 'fn']);
+const DECLARING: ReadonlySet<string> = new Set([
+  'let',
+  'var',
+  'const',
+  'set',
+  'def',
+  'define',
+  'val',
+  'input',
+  'param',
+  'function',
+  'func',
+  'fn',
+]);
 
 /** `let y = 4`, `def f(x) = 2 * x`: a name needs no word before it. */
 function declaredName(c: Cursor): Identifier | null {
@@ -35,6 +50,19 @@ function declaredName(c: Cursor): Identifier | null {
   if (!definesAt(c, behind)) return null;
   const form = textOf(c, cover(name.at, peek(c, behind - 1)!.at));
   report(c, () => syntaxProblem('word-before-name', cover(word.at, name.at), { word: textOf(c, word.at), name: textOf(c, name.at), form }));
+  return { at: name.at, name: name.name };
+}
+
+/** `I_n [A] = 34`: a unit in brackets behind the name. */
+function unitInBrackets(c: Cursor): Identifier | null {
+  const name = peek(c)!;
+  if (name.kind !== 'name' || !isMark(c, '[', 1)) return null;
+  const behind = behindBracket(c.tokens, c.start + 1, false, c.end) - c.start;
+  if (!definesAt(c, behind)) return null;
+  const at = cover(name.at, peek(c, behind - 1)!.at);
+  const unit = textOf(c, { start: peek(c, 1)!.at.end, end: at.end - 1 }).trim();
+  if (!isUnit(unit)) return null;
+  report(c, () => syntaxProblem('missing-colon', at, { name: textOf(c, name.at), unit }));
   return { at: name.at, name: name.name };
 }
 
@@ -86,7 +114,7 @@ function misspeltWord(c: Cursor, token: Token): void {
   if (token.kind === 'name' && token.name === 'action' && next?.kind === 'name')
     report(c, () => syntaxProblem('missing-text', next.at, { behind: 'action', form: 'action "…"' }));
   if (token.kind !== 'name' || (next?.kind !== 'name' && next?.kind !== 'text')) return;
-  const near = nearSpellings(token.name, STATEMENT_WORDS);
+  const near = likelyWords(token.name, OTHER_STATEMENTS, STATEMENT_WORDS);
   if (near.length > 0) report(c, () => syntaxProblem('misspelt-statement', token.at, { word: textOf(c, token.at), near }));
 }
 

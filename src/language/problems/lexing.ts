@@ -109,8 +109,11 @@ const LEXING = {
   'stray-characters': kind('error', (f: { characters: string }) => `\`${f.characters}\` has no meaning here`),
   'stray-semicolon': kind(
     'error',
-    (_: object) => 'A statement ends with its line, without `;`',
-    (_, at) => [replace('Remove it', at, '')],
+    (f: { ends: boolean }) =>
+      f.ends
+        ? 'A statement ends with its line, without `;`'
+        : '`;` separates nothing: arguments and elements are separated by `,`, statements by lines',
+    (f, at) => (f.ends ? [replace('Remove it', at, '')] : readings([',', ''])(at)),
   ),
   'mixed-scripts': kind(
     'warning',

@@ -101,6 +101,16 @@ const SYNTAX = {
       `A unit stands behind a number, or behind the name that is defined, as in \`name: ${f.unit} = …\`; if \`${f.unit}\` is a name, an operator is missing before it`,
     (f) => [insert('Put `*` between them', f.behind, ' *')],
   ),
+  'unit-in-brackets': kind(
+    'error',
+    (f: { written: string }) => `A unit stands behind its number without brackets; write \`${f.written}\``,
+    (f, at) => write(at, f.written),
+  ),
+  'current-kind': kind(
+    'error',
+    (f: { found: string; written: string }) => `\`${f.found}\` is no part of a unit; it may stand in a description: \`${f.written}\``,
+    (f, at) => write(at, f.written),
+  ),
   'unit-behind-pi': kind(
     'error',
     (f: { product: string }) => `No unit but \`rad\` stands behind \`pi\`; write \`${f.product}\``,
