@@ -258,7 +258,7 @@ export interface Instance {
   readonly calls: number;
   /** Items that the body reads. */
   readonly reads: readonly Item[];
-  readonly grounds: ReadonlySet<Ground>;
+  readonly grounds: readonly Ground[];
   /** Compiled when first called. */
   compiled: ((frame: import('./compiler/frame.ts').Frame) => unknown) | null;
 }
@@ -280,7 +280,7 @@ export interface NoInstance {
   /** The error to be told at each call; null where it is told elsewhere. */
   readonly problem: Problem | null;
   readonly reads: readonly Item[];
-  readonly grounds: ReadonlySet<Ground>;
+  readonly grounds: readonly Ground[];
   readonly lost: readonly string[];
 }
 
@@ -324,7 +324,7 @@ export interface CheckedStatement {
   /** Items that it reads directly (through the functions that it calls as well), in order of first use. */
   readonly reads: readonly Item[];
   /** Tables of its sheet, and used sheets, that names in it lead to: it is to be checked again when one of them has changed. */
-  readonly grounds: ReadonlySet<Ground>;
+  readonly grounds: readonly Ground[];
   /** Tables and columns that it reads and that could not be read from the file. */
   readonly lost: readonly string[];
   readonly problems: readonly Problem[];

@@ -53,8 +53,8 @@ export interface Item {
   runProblems: Problem[];
   /** Inputs that its evaluation makes (U10), in the order they were met; kept between evaluations. */
   readonly made: Input[];
-  /** For functions: their checked bodies by argument types, each checked once however often it is called. */
-  readonly instances: Map<string, Instance | NoInstance>;
+  /** For functions that are called: their checked bodies by argument types, each checked once however often it is called. */
+  instances: Map<string, Instance | NoInstance> | null;
 }
 
 /** A column as expressions see it. */

@@ -12,7 +12,7 @@ import { ownedName } from './module.ts';
 interface Waiting {
   readonly item: Item;
   /** What it needs first, and how far that has come. */
-  needed: readonly Item[];
+  readonly needed: readonly Item[];
   next: number;
 }
 
@@ -20,34 +20,28 @@ interface Waiting {
 export function checkItems(world: World, items: Iterable<Item>, sourcesRequired: (item: Item) => boolean): void {
   const waiting: Waiting[] = [];
   const inWork = new Map<Item, number>();
-  const begin = (item: Item) => {
-    inWork.set(item, waiting.length);
-    waiting.push({ item, needed: [], next: 0 });
+  const check = (item: Item) => {
+    const { checked, missing } = checkItem(world, item, { sourcesRequired: sourcesRequired(item) });
+    if (missing.length === 0) item.checked = checked;
+    else {
+      inWork.set(item, waiting.length);
+      waiting.push({ item, needed: missing, next: 0 });
+    }
   };
   for (const start of items) {
     if (start.checked !== null) continue;
-    begin(start);
+    check(start);
     while (waiting.length > 0) {
       const top = waiting[waiting.length - 1]!;
-      const need = top.needed[top.next];
-      if (need !== undefined) {
-        top.next++;
-        if (need.checked !== null) continue;
-        const place = inWork.get(need);
-        if (place === undefined) begin(need);
-        else {
-          for (const { item } of closeCircle(waiting.splice(place))) inWork.delete(item);
-        }
-        continue;
-      }
-      const { checked, missing } = checkItem(world, top.item, { sourcesRequired: sourcesRequired(top.item) });
-      if (missing.size === 0) {
-        top.item.checked = checked;
-        inWork.delete(top.item);
+      const need = top.needed[top.next++];
+      if (need === undefined) {
         waiting.pop();
-      } else {
-        top.needed = [...missing];
-        top.next = 0;
+        inWork.delete(top.item);
+        check(top.item);
+      } else if (need.checked === null) {
+        const place = inWork.get(need);
+        if (place === undefined) check(need);
+        else for (const { item } of closeCircle(waiting.splice(place))) inWork.delete(item);
       }
     }
   }
@@ -76,7 +70,7 @@ function circular(problems: readonly Problem[], next: Item): CheckedStatement {
     plan: { kind: 'nothing' },
     frameSize: 0,
     reads: [next],
-    grounds: new Set(),
+    grounds: [],
     lost: [],
     problems,
     inputs: [],

@@ -1,10 +1,9 @@
 // After an edit of one calc cell: only what depends on it is checked, evaluated and shown again; equal to a fresh run.
 import type * as ast from '../language/ast.ts';
 import { literalDimension } from '../language/checker/statements.ts';
-import { parse } from '../language/parser.ts';
 import type { Item } from '../language/program.ts';
 import { findSymbol } from '../units/catalogue.ts';
-import { itemOf, labelOf, ownedName } from './module.ts';
+import { itemOf, labelOf, ownedName, parseCell } from './module.ts';
 import { forgetReads, type OpenSheet, outsideProblems, reopen } from './open-sheet.ts';
 import { recheck, reevaluate } from './reach.ts';
 
@@ -12,22 +11,22 @@ import { recheck, reevaluate } from './reach.ts';
 export function editCell(open: OpenSheet, number: number, code: string): ReadonlySet<number> {
   const cell = open.cells[number]!;
   if (cell.code === code) return new Set();
-  const parsed = parse(code);
+  const parsed = parseCell(code);
   const before = cell.items;
   const sameNames = definitions(before.map((i) => i.statement)) === definitions(parsed.statements);
   // Circles and double definitions point from one statement to places of others; what is wrong with a `use` was found when it was loaded.
   const misused = before.some(({ statement }) => statement.kind === 'use' && open.loaded.useProblems.get(statement)?.length);
-  if (!sameNames || misused || open.circular || open.loaded.problems.size > 0) return reopen(open, number, { ...parsed, code });
+  if (!sameNames || misused || open.circular || open.loaded.problems.size > 0) return reopen(open, number, parsed);
   const { items, changed } = matchItems(open, number, cell.code, code, parsed.statements);
   for (const gone of before) if (!items.includes(gone)) forget(open, gone);
-  open.loaded.parsed[number] = { ...parsed, code };
+  open.loaded.parsed[number] = parsed;
   open.loaded.cells[number] = items;
   cell.code = code;
   cell.items = items;
   cell.outside = outsideProblems(items, parsed.problems, open.loaded);
   cell.result = null;
   const checked = recheck(open, changed);
-  if (checked === 'circle') return reopen(open, number, { ...parsed, code });
+  if (checked === 'circle') return reopen(open, number, parsed);
   const touched = reevaluate(open, new Set([...checked, ...items.filter((i) => !cell.runs.has(i))]));
   touched.add(number);
   return touched;

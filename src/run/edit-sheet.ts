@@ -69,9 +69,9 @@ function outline({ sheet, tables }: Loaded): string {
 
 /** The items that were checked against one of these; bodies of functions that were checked for rows of them are forgotten. */
 function standingOn({ loaded, cells }: OpenSheet, changed: ReadonlySet<Ground>): readonly Item[] {
-  const isOn = ({ grounds }: { readonly grounds: ReadonlySet<Ground> }) => [...grounds].some((ground) => changed.has(ground));
+  const isOn = ({ grounds }: { readonly grounds: readonly Ground[] }) => grounds.some((ground) => changed.has(ground));
   const own = cells.flatMap((cell) => cell.items);
   for (const { instances } of [...own, ...[...loaded.uses, ...library().modules].flatMap((one) => one.cells.flat())])
-    for (const [key, instance] of instances) if (isOn(instance)) instances.delete(key);
+    for (const [key, instance] of instances ?? []) if (isOn(instance)) instances!.delete(key);
   return own.filter(({ checked }) => checked !== null && isOn(checked));
 }

@@ -1,10 +1,9 @@
 // The trade library as modules: read once, when a name is first asked for.
-import { parse } from '../language/parser.ts';
 import type { Definition } from '../language/program.ts';
 import { LIBRARY_SHEETS } from '../library/index.ts';
 import { readSheet } from '../sheet/read-sheet.ts';
 import { calcCells, type Sheet } from '../sheet/sheet.ts';
-import { type BuiltModule, buildModule } from './module.ts';
+import { type BuiltModule, buildModule, parseCell } from './module.ts';
 
 export interface LibraryModule extends BuiltModule {
   readonly name: string;
@@ -28,7 +27,7 @@ function load(): Library {
   const names = new Map<string, Definition>();
   const modules = LIBRARY_SHEETS.map(({ name, text }) => {
     const sheet = readSheet(text);
-    const cells = calcCells(sheet).map((cell) => ({ code: cell.text, ...parse(cell.text) }));
+    const cells = calcCells(sheet).map((cell) => parseCell(cell.text));
     return { name, sheet, ...buildModule('library', `${name}.ampwright.md`, cells, sheet.tables) };
   });
   for (const { module } of modules) {

@@ -1,7 +1,6 @@
 // Loads a text as a module: its cells parsed, its tables read, the sheets that it uses loaded before it.
 
 import type * as ast from '../language/ast.ts';
-import { parse } from '../language/parser.ts';
 import { nameProblem } from '../language/problems/names.ts';
 import { typeProblem } from '../language/problems/types.ts';
 import type { Definition } from '../language/program.ts';
@@ -13,7 +12,7 @@ import type { Problem } from '../text/problem.ts';
 import type { Span } from '../text/span.ts';
 import { type FileAnswer, resolvePath, type SheetFiles, sameAnswer } from './files.ts';
 import { type LinkedTable, linkedTables } from './linked-tables.ts';
-import { type BuiltModule, buildModule, type ParsedCell } from './module.ts';
+import { type BuiltModule, buildModule, type ParsedCell, parseCell } from './module.ts';
 import { useProblem } from './problems.ts';
 
 /** How deep sheets may use each other (F10). */
@@ -101,7 +100,7 @@ export function reloadSheet(loaded: Loaded, parsed: ParsedCell[], files: SheetFi
 
 function load(kind: 'sheet' | 'used', path: string, text: string, loading: Loading): Loaded {
   const sheet = readSheet(text);
-  const parsed = calcCells(sheet).map((cell) => ({ code: cell.text, ...parse(cell.text) }));
+  const parsed = calcCells(sheet).map((cell) => parseCell(cell.text));
   return assemble(kind, path, sheet, parsed, loading);
 }
 

@@ -2,6 +2,7 @@
 
 import type * as ast from '../language/ast.ts';
 import { latinForm } from '../language/lexer/scripts.ts';
+import { parse } from '../language/parser.ts';
 import { print } from '../language/print.ts';
 import { nameProblem } from '../language/problems/names.ts';
 import type { Item, Module, TableModel } from '../language/program.ts';
@@ -14,6 +15,12 @@ export interface ParsedCell {
   readonly code: string;
   readonly statements: readonly ast.Statement[];
   readonly problems: readonly Problem[];
+}
+
+/** Reads a calc cell; its tokens are not kept. */
+export function parseCell(code: string): ParsedCell {
+  const { statements, problems } = parse(code);
+  return { code, statements, problems };
 }
 
 /** A module with its items, one a statement, by cell. `problems` are those of its names, by item. */
@@ -76,7 +83,7 @@ export function itemOf(module: Module, cell: number, statement: ast.Statement): 
     slot: { value: undefined, written: null },
     runProblems: [],
     made: [],
-    instances: new Map(),
+    instances: null,
   };
 }
 

@@ -45,7 +45,7 @@ function checkAnew(open: OpenSheet, items: Iterable<Item>, done: Set<Item>): Set
     forgetReads(open, item);
     item.checked = null;
     item.evaluate = null;
-    item.instances.clear();
+    item.instances = null;
     done.add(item);
   }
   checkItems(open.world, before.keys(), () => open.loaded.sheet.frontMatter.sources === 'required');

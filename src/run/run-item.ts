@@ -3,7 +3,7 @@ import type { Run } from '../language/compiler/frame.ts';
 import { Fault } from '../language/fault.ts';
 import { valueProblem } from '../language/problems/values.ts';
 import type { Item } from '../language/program.ts';
-import type { Problem } from '../text/problem.ts';
+import { eachOnce, type Problem } from '../text/problem.ts';
 import { evaluateRaw, newRun } from './evaluate-item.ts';
 import { spreadOf } from './shifting.ts';
 
@@ -39,7 +39,7 @@ export function runItem(item: Item): Run {
     const problem = faultProblem(fault, item);
     if (problem !== null) item.runProblems.push(problem);
   }
-  item.runProblems.push(...once(run.notes).slice(0, NOTES));
+  item.runProblems.push(...eachOnce(run.notes).slice(0, NOTES));
   return run;
 }
 
@@ -59,12 +59,4 @@ export function cellProblems(cells: readonly unknown[], item: Item): Problem[] {
     if (problem !== null) problems.push(valueProblem('row-fault', problem.at, { row: row + 1, message: problem.message }, problem.places));
   });
   return problems;
-}
-
-function once(problems: readonly Problem[]): Problem[] {
-  const seen = new Set<string>();
-  return problems.filter((p) => {
-    const key = `${p.code} ${p.at.start} ${p.at.end} ${p.message}`;
-    return !seen.has(key) && seen.add(key);
-  });
 }

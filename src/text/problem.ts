@@ -80,6 +80,16 @@ export function problemMaker<T extends Table>(table: T): ProblemMaker<T> {
   return Object.assign(make, { codes: Object.keys(table) });
 }
 
+/** The problems in their order, each once. */
+export function eachOnce(problems: readonly Problem[]): readonly Problem[] {
+  if (problems.length < 2) return problems;
+  const seen = new Set<string>();
+  return problems.filter((p) => {
+    const key = `${p.code} ${p.at.start} ${p.at.end} ${p.message}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
 /** The mend that replaces the problem's own place. */
 export function replace(title: string, at: Span, text: string): Mend {
   return { title, edits: [{ at, text }] };

@@ -1,7 +1,7 @@
 // Makes a unit of its parts: canonical spelling, dimension and size. Units are interned by spelling.
 import { type Dimension, hasAllowedExponents, multiply, PLAIN, raise } from './dimension.ts';
 import { type Rational, toNumber } from './rational.ts';
-import { PLAIN_UNIT, type Unit, type UnitPart } from './unit.ts';
+import { PLAIN_UNIT, type Unit, type UnitPart, type UnitSymbol } from './unit.ts';
 
 const interned = new Map<string, Unit>([['', PLAIN_UNIT]]);
 
@@ -13,6 +13,9 @@ const MAX_DECIMAL = 100;
  * `null` where an exponent of its dimension or its size is out of all bounds.
  */
 export function makeUnit(parts: readonly UnitPart[]): Unit | null {
+  const symbol = bareSymbol(parts);
+  const bare = symbol && interned.get(symbol.symbol);
+  if (bare) return bare;
   const ordered = [...parts.filter((p) => p.power.num > 0), ...parts.filter((p) => p.power.num < 0)];
   const text = unitText(ordered);
   const known = interned.get(text);
@@ -20,19 +23,23 @@ export function makeUnit(parts: readonly UnitPart[]): Unit | null {
   const dimension = dimensionOf(ordered);
   const size = sizeOf(ordered);
   if (!dimension || !size) return null;
-  const [first] = ordered;
-  const bare = ordered.length === 1 && first!.power.num === 1 && first!.power.den === 1 ? first!.symbol : null;
   const unit: Unit = {
     text,
     parts: ordered,
     dimension,
     ...size,
-    offset: bare?.offset ?? 0,
-    point: bare?.point ?? false,
-    power: bare?.power ?? null,
+    offset: symbol?.offset ?? 0,
+    point: symbol?.point ?? false,
+    power: symbol?.power ?? null,
   };
   interned.set(text, unit);
   return unit;
+}
+
+/** The symbol that stands alone, without a power; null where there is more. */
+function bareSymbol(parts: readonly UnitPart[]): UnitSymbol | null {
+  const [first] = parts;
+  return parts.length === 1 && first!.power.num === 1 && first!.power.den === 1 ? first!.symbol : null;
 }
 
 /** Canonical spelling, such as `W/(m²·K)`: one solidus, `·` between symbols, superscripts for whole powers. */

@@ -42,6 +42,8 @@ export function readUnit(text: string, at: number): UnitReading | null {
   const reciprocal = text.startsWith('1/', at);
   const first = reciprocal ? readDivisor(text, at + 2) : readPower(text, at);
   if (!first) return null;
+  const lone = reciprocal || goesOn(text.charAt(first.end)) ? null : makeUnit(first.parts);
+  if (lone) return { unit: lone, end: first.end, faults: first.faults };
   const parts = [...first.parts];
   const grouped = [...first.parts];
   const faults = [...first.faults];
@@ -105,6 +107,10 @@ function divided(factors: Factors | null): Factors | null {
 
 function inverse(parts: readonly UnitPart[]): UnitPart[] {
   return parts.map((p) => ({ ...p, power: times(p.power, MINUS_ONE) }));
+}
+
+function goesOn(character: string): boolean {
+  return character === '/' || isTimes(character);
 }
 
 function isTimes(character: string): boolean {

@@ -99,7 +99,7 @@ function checkFunctionCall(c: Context, node: ast.Call, item: Item): Checked {
 
 /** A function without value is no cause that a reader could mend: what it lacks is noted beside it. */
 function noteCauses(c: Context, failed: CheckedStatement): void {
-  for (const lost of failed.lost) c.lost.add(lost);
+  for (const lost of failed.lost) c.lost.push(lost);
   for (const read of failed.reads) if (read.checked?.failed && read.statement.kind !== 'function') c.reads.add(read);
 }
 

@@ -56,9 +56,9 @@ export interface Context {
   /** Tables of the sheet and used sheets that names have led to. */
   readonly grounds: Set<Ground>;
   /** Tables and columns that it reads and that could not be read from the file: reported there, unknown here. */
-  readonly lost: Set<string>;
+  readonly lost: string[];
   /** Items whose signature was needed and is not known yet: the check is to be made again after theirs. */
-  readonly missing: Set<Item>;
+  readonly missing: Item[];
   readonly inputs: Input[];
   scopes: readonly Scope[];
   /** The whole right side; where it is a root, `with` sees its variable (N5). */
@@ -68,7 +68,7 @@ export interface Context {
   /** Functions whose `any` bodies are being checked, outermost first. */
   readonly active: readonly Item[];
   /** `with` names that are being checked, each because of the one before it. */
-  readonly asked: Set<LazyBinding>;
+  readonly asked: LazyBinding[];
   /** Greatest depth of the functions called. */
   depth: number;
   /** How deep the place that is being checked is nested: in expressions, and in the functions and `with` names that lead to it. */
@@ -90,14 +90,14 @@ export function contextFor(world: World, item: Item, dispatch: Context['dispatch
     problems: [],
     reads: new Set(),
     grounds: new Set(),
-    lost: new Set(),
-    missing: new Set(),
+    lost: [],
+    missing: [],
     inputs: [],
     scopes: [],
     whole: null,
     frameSize: 0,
     active,
-    asked: new Set(),
+    asked: [],
     depth: 0,
     level,
     deepest: level,

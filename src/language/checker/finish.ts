@@ -1,5 +1,5 @@
 // Closing a statement's check: its signature for others, its plan for the compiler, its problems each once.
-import type { Problem } from '../../text/problem.ts';
+import { eachOnce } from '../../text/problem.ts';
 import type { CheckedStatement, Plan, Signature } from '../checked.ts';
 import { UNKNOWN } from '../type.ts';
 import type { Context } from './context.ts';
@@ -16,9 +16,9 @@ export function finish(c: Context, signature: Signature | null, plan: Plan): Che
     plan,
     frameSize: c.frameSize,
     reads: [...c.reads],
-    grounds: c.grounds,
-    lost: [...c.lost],
-    problems: once(c.problems),
+    grounds: [...c.grounds],
+    lost: c.lost.length < 2 ? c.lost : [...new Set(c.lost)],
+    problems: eachOnce(c.problems),
     inputs: c.inputs,
     failed:
       (signature !== null && signature.type.is === 'unknown') || c.problems.some((p) => p.severity === 'error' && p.code !== HARMLESS),
@@ -28,12 +28,4 @@ export function finish(c: Context, signature: Signature | null, plan: Plan): Che
 /** A statement of which nothing can be calculated. */
 export function hopeless(c: Context): CheckedStatement {
   return { ...finish(c, NOTHING, { kind: 'nothing' }), failed: true };
-}
-
-function once(problems: readonly Problem[]): Problem[] {
-  const seen = new Set<string>();
-  return problems.filter((p) => {
-    const key = `${p.code} ${p.at.start} ${p.at.end} ${p.message}`;
-    return !seen.has(key) && seen.add(key);
-  });
 }

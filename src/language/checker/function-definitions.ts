@@ -11,11 +11,11 @@ export function checkFunction(c: Context, node: ast.FunctionDefinition): Checked
   const displays = node.parameters.map(() => null);
   const { inner } = checkBody(c, c.item, types, false, displays);
   c.problems.push(...inner.problems);
-  for (const missing of inner.missing) c.missing.add(missing);
+  for (const missing of inner.missing) c.missing.push(missing);
   for (const read of inner.reads) c.reads.add(read);
   for (const ground of inner.grounds) c.grounds.add(ground);
-  for (const lost of inner.lost) c.lost.add(lost);
-  const sound = !inner.problems.some((p) => p.severity === 'error') && inner.missing.size === 0;
+  for (const lost of inner.lost) c.lost.push(lost);
+  const sound = !inner.problems.some((p) => p.severity === 'error') && inner.missing.length === 0;
   const whole = !sound || types.some(isOpen) || instantiate(c, c.item, types, false, displays, node.at) !== null;
   const checked = finish(c, null, { kind: 'nothing' });
   return { ...checked, failed: checked.failed || !whole };

@@ -29,7 +29,7 @@ export function instantiate(
   const definition = item.statement as ast.FunctionDefinition;
   const open = definition.parameters.some((p) => hasAny(p.type));
   const key = `${types.map(typeKey).join(',')}${uncertain ? '±' : ''}${open ? displays.map(displayKey).join(',') : ''}`;
-  const known = item.instances.get(key);
+  const known = item.instances?.get(key);
   if (known !== undefined) return useKnown(c, known, at);
   if (c.active.includes(item)) {
     c.problems.push(nameProblem('recursion', at, { names: [...c.active.map((i) => i.label), item.label] }));
@@ -45,10 +45,13 @@ export function instantiate(
     return null;
   }
   const { instance, inner } = checkBody(c, item, types, uncertain, displays);
-  for (const missing of inner.missing) c.missing.add(missing);
+  for (const missing of inner.missing) c.missing.push(missing);
   const found = outcome(c, item, instance, inner, open);
-  const lasting = inner.missing.size === 0 && !('problem' in found && found.problem !== null && isOfChain(found.problem));
-  if (lasting) item.instances.set(key, found);
+  const lasting = inner.missing.length === 0 && !('problem' in found && found.problem !== null && isOfChain(found.problem));
+  if (lasting) {
+    item.instances ??= new Map();
+    item.instances.set(key, found);
+  }
   return useKnown(c, found, at);
 }
 
@@ -62,12 +65,12 @@ function outcome(c: Context, item: Item, instance: Instance, inner: Context, ope
   const none = (problem: Problem | null): NoInstance => ({
     problem,
     reads: [...inner.reads],
-    grounds: inner.grounds,
-    lost: [...inner.lost],
+    grounds: [...inner.grounds],
+    lost: [...new Set(inner.lost)],
   });
   const error = inner.problems.find((p) => p.severity === 'error');
   if (error !== undefined) return none(open ? insideFunction(c, item, error) : null);
-  if (instance.body.type.is === 'unknown' || inner.missing.size > 0) return none(null);
+  if (instance.body.type.is === 'unknown' || inner.missing.length > 0) return none(null);
   return instance.depth > CALL_DEPTH ? none(nameProblem('call-depth', instance.body.at, { limit: CALL_DEPTH })) : instance;
 }
 
@@ -82,7 +85,7 @@ function useKnown(c: Context, known: Instance | NoInstance, at: Span): Instance 
   for (const read of known.reads) c.reads.add(read);
   for (const ground of known.grounds) c.grounds.add(ground);
   if (!('problem' in known)) return known;
-  for (const lost of known.lost) c.lost.add(lost);
+  for (const lost of known.lost) c.lost.push(lost);
   if (known.problem !== null) c.problems.push({ ...known.problem, at });
   return null;
 }
@@ -132,7 +135,7 @@ export function checkBody(
     levels: inner.deepest - c.level,
     calls: inner.calls + 1,
     reads: [...inner.reads],
-    grounds: inner.grounds,
+    grounds: [...inner.grounds],
     compiled: null,
   };
   return { instance, inner };

@@ -34,7 +34,7 @@ export function byInstrument(c: Context, value: Checked, reading: ast.TakenBy, r
   const { item } = defined;
   const instrument = defined.item.statement;
   c.reads.add(item);
-  if (c.world.signature(item) === null) c.missing.add(item);
+  if (c.world.signature(item) === null) c.missing.push(item);
   if (instrument.due !== null && reading.on !== null && reading.on.days > instrument.due.days) {
     c.problems.push(
       typeProblem('overdue-instrument', reading.on.at, { name, due: dateText(instrument.due.days), on: dateText(reading.on.days) }),

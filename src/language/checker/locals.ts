@@ -37,8 +37,8 @@ export function withLocals<T>(
 
 /** A use of a `with` name. */
 export function checkLocal(c: Context, binding: LazyBinding, node: ast.NameReference): Checked {
-  if (c.asked.has(binding)) {
-    const asked = [...c.asked].map((b) => b.local.name.name);
+  if (c.asked.includes(binding)) {
+    const asked = c.asked.map((b) => b.local.name.name);
     return failed(c, nameProblem('local-circle', node.at, { names: [...asked.slice(asked.indexOf(node.name)), node.name] }));
   }
   const value = checkBinding(c, binding);
@@ -75,8 +75,8 @@ export function forgetLocals(c: Context, indexes: readonly number[]): void {
 
 function checkBinding(c: Context, binding: LazyBinding): Checked {
   if (binding.checked !== null) return binding.checked;
-  if (c.asked.has(binding)) return unknown(binding.local.at);
-  c.asked.add(binding);
+  if (c.asked.includes(binding)) return unknown(binding.local.at);
+  c.asked.push(binding);
   const before = c.scopes;
   c.scopes = binding.scopes;
   const { local } = binding;
@@ -86,7 +86,7 @@ function checkBinding(c: Context, binding: LazyBinding): Checked {
   binding.levels = c.deepest - c.level;
   c.deepest = Math.max(deepest, c.deepest);
   c.scopes = before;
-  c.asked.delete(binding);
+  c.asked.pop();
   return binding.checked;
 }
 

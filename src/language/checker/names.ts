@@ -94,7 +94,7 @@ function memberBase(c: Context, node: ast.Expression): Checked {
 /** The column of a table, its statement read where it is computed; null where there is none (reported). */
 export function columnOf(c: Context, table: TableModel, column: ast.Identifier): ColumnModel | null {
   const found = table.columns.get(column.name);
-  if (table.broken && found === undefined) c.lost.add(table.name);
+  if (table.broken && found === undefined) c.lost.push(table.name);
   else if (found === undefined) {
     c.problems.push(
       nameProblem('unknown-column', column.at, {
@@ -110,7 +110,7 @@ export function columnOf(c: Context, table: TableModel, column: ast.Identifier):
 
 /** A computed column gets its type from its statement. */
 function resolveColumn(c: Context, column: ColumnModel, table: TableModel): ColumnModel | null {
-  if (column.broken) c.lost.add(`${table.name}.${column.name}`);
+  if (column.broken) c.lost.push(`${table.name}.${column.name}`);
   if (column.item === null) return column.broken ? null : column;
   const signature = readItem(c, column.item);
   if (signature === null) return null;
@@ -123,7 +123,7 @@ function resolveColumn(c: Context, column: ColumnModel, table: TableModel): Colu
 export function readItem(c: Context, item: Item) {
   c.reads.add(item);
   const signature = c.world.signature(item);
-  if (signature === null) c.missing.add(item);
+  if (signature === null) c.missing.push(item);
   else noteTableOf(c, signature.type);
   return signature;
 }
@@ -131,7 +131,7 @@ export function readItem(c: Context, item: Item) {
 function checkDefinition(c: Context, defined: Definition, node: ast.NameReference): Checked {
   if (defined.kind === 'table') {
     if (!defined.table.broken) return tableValue(c, defined.table, node.at);
-    c.lost.add(node.name);
+    c.lost.push(node.name);
     return unknown(node.at);
   }
   const { item } = defined;

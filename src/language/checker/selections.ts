@@ -17,7 +17,7 @@ export function tableOf(c: Context, name: ast.Identifier): TableModel | null {
   const defined = define(c, name.name);
   if (defined?.kind === 'table' && !defined.table.broken) return defined.table;
   if (defined?.kind === 'table') {
-    c.lost.add(name.name);
+    c.lost.push(name.name);
     return null;
   }
   c.problems.push(

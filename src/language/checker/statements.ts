@@ -22,7 +22,7 @@ export function checkItem(
   world: World,
   item: Item,
   options: { readonly sourcesRequired: boolean },
-): { checked: CheckedStatement; missing: ReadonlySet<Item> } {
+): { checked: CheckedStatement; missing: readonly Item[] } {
   const c = contextFor(world, item, dispatch);
   const checked = item.statement.broken ? hopeless(c) : checkStatement(c, item.statement, options.sourcesRequired);
   return { checked: isFirst(item) ? checked : { ...checked, failed: true }, missing: c.missing };

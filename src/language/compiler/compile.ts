@@ -12,7 +12,7 @@ import * as values from './values.ts';
 
 /** A compiler for the expressions of one frame. */
 export function compilerOf(inFunction = false): Compiler {
-  const k: Compiler = { compile: (node) => folded(node, compile(k, node)), lets: new Map(), inFunction, forBody: () => compilerOf(true) };
+  const k: Compiler = { compile: (node) => folded(node, compile(k, node)), lets: [], inFunction, forBody: () => compilerOf(true) };
   return k;
 }
 

@@ -13,7 +13,7 @@ export interface Let {
 export interface Compiler {
   readonly compile: (node: Checked) => Evaluate;
   /** The `with` names of this frame, by their place in it: evaluated when first used. */
-  readonly lets: Map<number, Let>;
+  readonly lets: (Let | undefined)[];
   /** Whether it is the body of a function: what its parameters hold can't be worked out anew there. */
   readonly inFunction: boolean;
   /** A compiler for the body of a function that is called here. */
@@ -23,7 +23,9 @@ export interface Compiler {
 /** The frame in another run, with what was worked out of its `with` names forgotten. */
 export function freshFrame(k: Compiler, frame: Frame, run: Run): Frame {
   const locals = [...frame.locals];
-  for (const index of k.lets.keys()) locals[index] = undefined;
+  k.lets.forEach((_, index) => {
+    locals[index] = undefined;
+  });
   return { locals, run };
 }
 
@@ -31,7 +33,7 @@ export function freshFrame(k: Compiler, frame: Frame, run: Run): Frame {
 export function forgetLets(k: Compiler, indexes: readonly number[], frame: Frame): void {
   for (const index of indexes) {
     frame.locals[index] = undefined;
-    k.lets.get(index)!.decided = null;
+    k.lets[index]!.decided = null;
   }
 }
 

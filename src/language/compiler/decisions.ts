@@ -134,7 +134,7 @@ function behindLets(k: Compiler, node: CheckedLets, fresh: Fresh): Decide {
 
 /** A `with` name is decided once in a frame, however often it is read. */
 function local(k: Compiler, node: CheckedLocal, fresh: Fresh): Decide {
-  const definition = k.lets.get(node.index);
+  const definition = k.lets[node.index];
   if (definition === undefined || !node.uncertain) return yesNo(k.compile(node));
   let decide: Decide | null = null;
   return (f) => {

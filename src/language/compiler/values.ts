@@ -75,7 +75,7 @@ function present(value: unknown, item: Item): unknown {
 /** A local; a `with` name is evaluated when it is first used. */
 export function compileLocal(k: Compiler, node: checked.CheckedLocal): Evaluate {
   const { index } = node;
-  const code = k.lets.get(index)?.code;
+  const code = k.lets[index]?.code;
   if (node.type.is === 'row') {
     const { table } = node.type;
     if (code === undefined) {
@@ -103,7 +103,7 @@ export function defineLets(k: Compiler, locals: checked.CheckedLets['locals']): 
       code ??= k.compile(value);
       return code(f);
     };
-    k.lets.set(index, { code: compiled, value, decided: null });
+    k.lets[index] = { code: compiled, value, decided: null };
   }
   return locals.map((l) => l.index);
 }
@@ -141,7 +141,7 @@ export function compileColumn(node: checked.CheckedColumn): Evaluate {
 /** The cell of a row. In the `where` of its own table an empty one rules the row out; elsewhere it is an error (T8). */
 export function compileCell(k: Compiler, node: checked.CheckedCell): Evaluate {
   const { table, column, at } = node;
-  if (node.row.kind === 'local' && !k.lets.has(node.row.index)) {
+  if (node.row.kind === 'local' && k.lets[node.row.index] === undefined) {
     const { index } = node.row;
     const exact = exactCells(column);
     if (exact !== null) {

@@ -2,7 +2,7 @@
 import { daysOf } from '../../text/date.ts';
 import { span } from '../../text/span.ts';
 import { lexingProblem } from '../problems/lexing.ts';
-import { characterAt, isNamePart } from './characters.ts';
+import { characterAt, isDigit, isNamePart } from './characters.ts';
 import { matchAt, type Scan, take } from './scan.ts';
 
 const DASHES = /[-\u2010-\u2015\u2212]/;
@@ -17,7 +17,7 @@ export function looksLikeDate(text: string, at: number): boolean {
 
 export function readDate(scan: Scan): boolean {
   const { text, at: start } = scan;
-  const shape = matchAt(SHAPE, text, start);
+  const shape = isDigit(text[start]) ? matchAt(SHAPE, text, start) : null;
   if (shape === null) return false;
   const [year, month, day] = shape.split(/[^\d]/) as [string, string, string];
   const days = daysOf(Number(year), Number(month), Number(day));

@@ -48,5 +48,5 @@ export function skip(scan: Scan, end: number, kind: Trivia['kind']): void {
 /** The match of a sticky expression at `at`, or null. */
 export function matchAt(expression: RegExp, text: string, at: number): string | null {
   expression.lastIndex = at;
-  return expression.exec(text)?.[0] ?? null;
+  return expression.test(text) ? text.slice(at, expression.lastIndex) : null;
 }

@@ -15,11 +15,11 @@ export function readText(scan: Scan): boolean {
   if (text[start] !== '"') return false;
   let value = '';
   let end = start + 1;
-  while (end < text.length && text[end] !== '"' && !isLineEnd(text[end])) {
-    if (text[end] !== '\\') {
-      value += text[end++];
-      continue;
-    }
+  for (;;) {
+    const from = end;
+    while (end < text.length && text[end] !== '"' && text[end] !== '\\' && !isLineEnd(text[end])) end++;
+    value += text.slice(from, end);
+    if (text[end] !== '\\') break;
     const escaped = characterAt(text, end + 1);
     const known = escaped === '"' || escaped === '\\';
     if (!known) scan.problems.push(lexingProblem('text-escape', span(end, end + 1 + visible(escaped)), { escape: `\\${escaped.trim()}` }));

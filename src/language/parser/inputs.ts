@@ -8,6 +8,7 @@ const LITERALS: ReadonlySet<string> = new Set(['quantity', 'readings', 'date', '
 
 /** `value` is the right side of an entry: it may be an input, or a list made of them. */
 export function onlyInputs(c: Cursor, value: Expression): void {
+  if (c.uncertain.length === 0) return;
   const list = value.kind === 'list' && value.items.every((item) => LITERALS.has(item.kind));
   const inputs: ReadonlySet<Expression> = new Set(list ? value.items : [value]);
   reportInputs(
