@@ -1,5 +1,5 @@
 // Where something stands: a text that belongs to the open sheet, and a place in it.
-import { library } from '../run/library.ts';
+import { LIBRARY_SHEETS } from '../library/index.ts';
 import type { OpenSheet } from '../run/open-sheet.ts';
 import { calcCells, type Sheet } from '../sheet/sheet.ts';
 import { type Span, span } from '../text/span.ts';
@@ -74,7 +74,7 @@ export function contentOf(open: OpenSheet, text: TextId): string | null {
     case 'file':
       return open.loaded.uses.find((used) => used.path === text.path)?.sheet.text ?? null;
     case 'library':
-      return library().modules.find(({ name }) => name === text.name)?.sheet.text ?? null;
+      return LIBRARY_SHEETS.find(({ name }) => name === text.name)?.text ?? null;
     default:
       return text satisfies never;
   }

@@ -4,7 +4,7 @@ import { isInput } from '../language/checker/entries.ts';
 import { findBuiltin, MATHEMATICS } from '../language/functions/index.ts';
 import { wordEnd } from '../language/name.ts';
 import type { Definition, Item, Module, TableModel } from '../language/program.ts';
-import { library } from '../run/library.ts';
+import { moduleRead } from '../run/library.ts';
 import { ownedName } from '../run/module.ts';
 import type { OpenSheet } from '../run/open-sheet.ts';
 import { calcCells, type Sheet } from '../sheet/sheet.ts';
@@ -140,7 +140,7 @@ export function textOfModule({ kind, path }: Module): TextId {
 }
 
 function sheetOf(open: OpenSheet, module: Module): Sheet | undefined {
-  if (module.kind === 'library') return library().modules.find((m) => m.module === module)?.sheet;
+  if (module.kind === 'library') return moduleRead(module)?.sheet;
   return [...open.loaded.uses, open.loaded].find((loaded) => loaded.module === module)?.sheet;
 }
 
@@ -149,7 +149,7 @@ export function tableRead(open: OpenSheet, model: TableModel): Table | undefined
   const { module, name } = model;
   const tables =
     module.kind === 'library'
-      ? library().modules.find((m) => m.module === module)?.sheet.tables
+      ? moduleRead(module)?.sheet.tables
       : [...open.loaded.uses, open.loaded].find((loaded) => loaded.module === module)?.tables;
   return tables?.find((table) => table.name === name);
 }

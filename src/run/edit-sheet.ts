@@ -3,7 +3,7 @@ import type { Ground, Item } from '../language/program.ts';
 import { sameTable } from '../sheet/same-table.ts';
 import { calcCells } from '../sheet/sheet.ts';
 import { editCell } from './edit-cell.ts';
-import { library } from './library.ts';
+import { modulesRead } from './library.ts';
 import { type Loaded, renewUses, reread } from './load.ts';
 import { type OpenSheet, openSheet, outsideProblems, runLoaded } from './open-sheet.ts';
 import { countsTooMany, recheck, reevaluate } from './reach.ts';
@@ -71,7 +71,7 @@ function outline({ sheet, tables }: Loaded): string {
 function standingOn({ loaded, cells }: OpenSheet, changed: ReadonlySet<Ground>): readonly Item[] {
   const isOn = ({ grounds }: { readonly grounds: readonly Ground[] }) => grounds.some((ground) => changed.has(ground));
   const own = cells.flatMap((cell) => cell.items);
-  for (const { instances } of [...own, ...[...loaded.uses, ...library().modules].flatMap((one) => one.cells.flat())])
+  for (const { instances } of [...own, ...[...loaded.uses, ...modulesRead()].flatMap((one) => one.cells.flat())])
     for (const [key, instance] of instances ?? []) if (isOn(instance)) instances!.delete(key);
   return own.filter(({ checked }) => checked !== null && isOn(checked));
 }

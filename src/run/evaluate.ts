@@ -11,7 +11,6 @@ import type { Table } from '../sheet/table.ts';
 import type { Problem } from '../text/problem.ts';
 import { evaluateRaw } from './evaluate-item.ts';
 import { NO_FILES, type SheetFiles } from './files.ts';
-import { library } from './library.ts';
 import { type OpenSheet, openSheet, resultOfItem } from './open-sheet.ts';
 import { movement, presentSheet } from './present-sheet.ts';
 import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
@@ -56,7 +55,7 @@ export function resultOf(open: OpenSheet): SheetResult {
   return {
     cells,
     entries,
-    functions: visibleFunctions(open),
+    functions: functionsOf(open),
     budget: (name) => budgetOf(items.get(name)),
     row: (name) => rowCells(items.get(name)?.slot.value, open.loaded.sheet.frontMatter.digits),
     rows: (table, count, wanted) => tableRows(open.loaded.module.tables.get(table), count, wanted, open.loaded.sheet.frontMatter.digits),
@@ -74,9 +73,10 @@ function cellResult(open: OpenSheet, number: number): CellResult {
   return cell.result;
 }
 
-function visibleFunctions(open: OpenSheet): ReadonlyMap<string, FunctionDefinition> {
+/** The functions of the sheet and of those that it uses. */
+function functionsOf(open: OpenSheet): ReadonlyMap<string, FunctionDefinition> {
   const functions = new Map<string, FunctionDefinition>();
-  for (const names of [library().names, open.loaded.module.used, open.loaded.module.names]) {
+  for (const names of [open.loaded.module.used, open.loaded.module.names]) {
     for (const [name, definition] of names) {
       if (definition.kind === 'item' && definition.item.statement.kind === 'function') functions.set(name, definition.item.statement);
     }

@@ -1,5 +1,6 @@
-// The trade library as modules: read once, when a name is first asked for.
-import type { Definition } from '../language/program.ts';
+// The trade library as modules: a sheet of it is read when a name that it defines is first asked for.
+import type { FunctionDefinition } from '../language/ast.ts';
+import type { Definition, Module } from '../language/program.ts';
 import { LIBRARY_SHEETS } from '../library/index.ts';
 import { readSheet } from '../sheet/read-sheet.ts';
 import { calcCells, type Sheet } from '../sheet/sheet.ts';
@@ -16,20 +17,60 @@ interface Library {
   readonly names: ReadonlyMap<string, Definition>;
 }
 
-let loaded: Library | null = null;
+/** How a function and a table begin in the sheets of the library, always at the margin. */
+const HEAD = /^(?:(\w+)\(|Table (\w+) —)/gm;
 
-export function library(): Library {
-  loaded ??= load();
-  return loaded;
+let heads: ReadonlyMap<string, number> | null = null;
+const read: (LibraryModule | undefined)[] = [];
+
+/** The number of the sheet that defines a name. */
+function definingSheet(name: string): number | undefined {
+  heads ??= new Map(
+    LIBRARY_SHEETS.flatMap(({ text }, number) =>
+      Array.from(text.matchAll(HEAD), ([, called, table]) => [called ?? table!, number] as const),
+    ),
+  );
+  return heads.get(name);
 }
 
-function load(): Library {
+/** Whether the library defines the name; no sheet is read for it. */
+export function inLibrary(name: string): boolean {
+  return definingSheet(name) !== undefined;
+}
+
+/** The function or table of the library that has the name. */
+export function libraryDefinition(name: string): Definition | undefined {
+  const number = definingSheet(name);
+  return number === undefined ? undefined : libraryModule(number).module.names.get(name);
+}
+
+/** The function of the library that has the name. */
+export function libraryFunction(name: string): FunctionDefinition | undefined {
+  const definition = libraryDefinition(name);
+  return definition?.kind === 'item' && definition.item.statement.kind === 'function' ? definition.item.statement : undefined;
+}
+
+/** The modules that have been read so far. */
+export function modulesRead(): readonly LibraryModule[] {
+  return read.filter((module) => module !== undefined);
+}
+
+/** The library's module with its sheet. */
+export function moduleRead(module: Module): LibraryModule | undefined {
+  return read.find((one) => one?.module === module);
+}
+
+let whole: Library | null = null;
+
+/** The whole library: for lists of what there is. */
+export function library(): Library {
+  whole ??= readWhole();
+  return whole;
+}
+
+function readWhole(): Library {
+  const modules = LIBRARY_SHEETS.map((_, number) => libraryModule(number));
   const names = new Map<string, Definition>();
-  const modules = LIBRARY_SHEETS.map(({ name, text }) => {
-    const sheet = readSheet(text);
-    const cells = calcCells(sheet).map((cell) => parseCell(cell.text));
-    return { name, sheet, ...buildModule('library', `${name}.ampwright.md`, cells, sheet.tables) };
-  });
   for (const { module } of modules) {
     for (const [name, definition] of module.names) {
       if (definition.kind === 'table' || definition.item.statement.kind === 'function') names.set(name, definition);
@@ -37,3 +78,18 @@ function load(): Library {
   }
   return { modules, names };
 }
+
+function libraryModule(number: number): LibraryModule {
+  read[number] ??= readModule(number);
+  return read[number];
+}
+
+function readModule(number: number): LibraryModule {
+  const { name, text } = LIBRARY_SHEETS[number]!;
+  const sheet = readSheet(text);
+  const cells = calcCells(sheet).map((cell) => parseCell(cell.text));
+  return { name, sheet, ...buildModule('library', `${name}.ampwright.md`, cells, sheet.tables, FIRST_ID + number) };
+}
+
+// Behind all used sheets, in one order whichever is read first: the order of modules orders sums.
+const FIRST_ID = 1_000_000_000;

@@ -30,10 +30,9 @@ export interface BuiltModule {
   readonly problems: ReadonlyMap<Item, readonly Problem[]>;
 }
 
-// The library comes behind all used sheets, whenever it was loaded: the order of modules orders sums.
-const next = { used: 0, library: 1_000_000_000 };
+let nextId = 0;
 
-/** `id`: the number that the module had when it was loaded before. */
+/** `id`: the number of a library's module, or that a used one had when it was loaded before. */
 export function buildModule(
   kind: Module['kind'],
   path: string,
@@ -42,7 +41,7 @@ export function buildModule(
   id?: number,
 ): BuiltModule {
   const module: Module = {
-    id: kind === 'sheet' ? -1 : (id ?? next[kind]++),
+    id: kind === 'sheet' ? -1 : (id ?? nextId++),
     kind,
     path,
     names: new Map(),

@@ -244,6 +244,7 @@ export interface SheetResult {
   readonly cells: readonly CellResult[];
   /** By name; the first definition where there are several. */
   readonly entries: ReadonlyMap<string, EntryResult>;
+  /** The functions that the sheet, or a sheet that it uses, defines. */
   readonly functions: ReadonlyMap<string, ast.FunctionDefinition>;
   /** The uncertainty budget of an entry, largest first; empty where it is exact. */
   readonly budget: (name: string) => readonly BudgetLine[];

@@ -1,7 +1,7 @@
 // What names mean across modules (N1): the text's own, what it uses, the library's; tables with the columns that this text adds.
 import type { World } from '../language/checker/context.ts';
 import type { Definition, Module } from '../language/program.ts';
-import { library } from './library.ts';
+import { inLibrary, library, libraryDefinition } from './library.ts';
 import { addColumns } from './table-model.ts';
 
 /** How many different combinations of argument types functions of `any` may be used with in a sheet (T4). */
@@ -16,7 +16,7 @@ export function makeWorld(): World {
     define(module, name) {
       const own = module.names.get(name);
       if (own !== undefined) return own;
-      const other = module.used.get(name) ?? library().names.get(name);
+      const other = module.used.get(name) ?? libraryDefinition(name);
       return other === undefined ? null : withOwnColumns(module, other);
     },
     *namesOf(module, of) {
@@ -30,7 +30,7 @@ export function makeWorld(): World {
       }
     },
     signature: (item) => item.checked?.signature ?? null,
-    inLibrary: (name) => library().names.has(name),
+    inLibrary,
     countInstance: () => ++instances <= INSTANCES,
   };
 }

@@ -5,6 +5,7 @@ import type { FunctionDefinition, Statement } from '../../src/language/ast.ts';
 import { parse } from '../../src/language/parser.ts';
 import { print } from '../../src/language/print.ts';
 import { evaluateSheet } from '../../src/run/evaluate.ts';
+import { inLibrary, library, libraryDefinition } from '../../src/run/library.ts';
 import { readSheet } from '../../src/sheet/read-sheet.ts';
 import { calcCells } from '../../src/sheet/sheet.ts';
 
@@ -69,6 +70,12 @@ describe('the library', () => {
       });
     });
   }
+
+  it('is asked for a name and gives what its sheets define under it', () => {
+    const words = new Set(sheets.flatMap(({ text }) => text.match(/\w+/g) ?? []));
+    for (const word of words) assert.equal(inLibrary(word), library().names.has(word), word);
+    for (const [name, definition] of library().names) assert.equal(libraryDefinition(name), definition, name);
+  });
 
   it('defines every name once', () => {
     const names = sheets.flatMap(({ sheet, functions }) => [...functions.map((f) => f.name.name), ...sheet.tables.map((t) => t.name)]);

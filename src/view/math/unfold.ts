@@ -5,7 +5,7 @@ import type { Meaning, Scope } from './scope.ts';
 
 /** The functions that can be looked into, and which of them see the sheet's own entries. */
 export interface Functions {
-  readonly byName: ReadonlyMap<string, FunctionDefinition>;
+  readonly named: (name: string) => FunctionDefinition | undefined;
   /** Functions that are written in this sheet: names in their formulas are this sheet's (N6). */
   readonly own: ReadonlySet<FunctionDefinition>;
 }
@@ -24,7 +24,7 @@ const DEEPEST = 4;
 
 /** The formula behind a call; null where there is none, or where it would be too large or ambiguous. */
 export function unfold(call: Call, functions: Functions, depth = 0): Unfolded | null {
-  const definition = functions.byName.get(call.callee.name);
+  const definition = functions.named(call.callee.name);
   if (!definition || definition.broken || depth > DEEPEST) return null;
   const args = matched(call, definition);
   const locals = definition.clauses.locals;
