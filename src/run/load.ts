@@ -160,6 +160,7 @@ function sourceProblems(kind: 'sheet' | 'used', sheet: Sheet, tables: readonly T
 function loadUsed(statement: ast.Use, from: string, loading: Loading, problems: Problem[]): Loaded | null {
   const written = statement.path.value;
   const at = statement.path.at;
+  if (statement.broken && written === '') return null;
   const path = resolvePath(from, written);
   if (path === null) return refuse(problems, at, written, 'a path is relative to the sheet, with "/" between folders');
   if (!path.endsWith('.ampwright.md')) return refuse(problems, at, written, 'a sheet is a file `*.ampwright.md`');

@@ -1,4 +1,5 @@
 // Cuts a file's lines into segments: front matter, prose from heading to heading, calc blocks with their results.
+import { nearSpellings } from '../text/near.ts';
 import type { Problem } from '../text/problem.ts';
 import { findConflicts, isConflictMarker, type LineRange } from './conflicts.ts';
 import type { FileLines } from './file-lines.ts';
@@ -67,6 +68,11 @@ function linesOf(ranges: readonly LineRange[]): ReadonlySet<number> {
   return all;
 }
 
+/** Whether a word was meant for `ampwright`: spelt nearly so, in two parts, or as it sounds. */
+function isNear(word: string): boolean {
+  return /^amp?[ _-]?w?ri(?:ght|te)$/i.test(word) || (/^a/i.test(word) && nearSpellings(word, ['ampwright']).length > 0);
+}
+
 /** Whether a block is a calc block; reports one that was meant to be. */
 function isCalc(block: Block, lines: FileLines, problems: Problem[]): boolean {
   if (block.kind !== 'fence') return false;
@@ -75,7 +81,7 @@ function isCalc(block: Block, lines: FileLines, problems: Problem[]): boolean {
   if (word === 'ampwright') {
     if (block.level === 0 && line.startsWith(block.markup)) return true;
     problems.push(sheetProblem('block-not-at-margin', lines.between(block.from, block.from + 1), {}));
-  } else if (/^amp?[ _-]?w?right$/i.test(word)) {
+  } else if (isNear(word)) {
     const start = lines.start(block.from) + line.indexOf(word);
     problems.push(sheetProblem('info-string-near', { start, end: start + word.length }, { info: word }));
   }

@@ -106,6 +106,10 @@ describe('a used sheet is refused', () => {
   refuse('C:/standard.ampwright.md', 'a path is relative to the sheet, with "/" between folders');
   refuse('motors.csv', 'a sheet is a file `*.ampwright.md`');
   refuse('', 'a sheet is a file `*.ampwright.md`');
+  check('without quotation marks, once', 'use panel.ampwright.md\nx = 3', [
+    '! missing-text at "panel": A text is missing behind `use`; the form is `use "sheet.ampwright.md" for …`',
+    'x = 3',
+  ]);
 
   it('where its path leads out of the workspace, as the workspace says', () => {
     const { result } = evaluated('use "../../secret.ampwright.md"');

@@ -111,8 +111,10 @@ describe('a calc block', () => {
       warning(' ```ampwright'),
     );
   });
-  it('with a misspelt info string is prose, with a warning', () => {
-    check(['```Ampwright', '```'], ['prose: ```Ampwright⏎```'], ['warning info-string-near: Ampwright']);
+  it('whose word is misspelt is prose, with a warning', () => {
+    for (const word of ['Ampwright', 'ampwrite', 'amp-right', 'amwright', 'ampwrihgt'])
+      check([`\`\`\`${word}`, '```'], [`prose: \`\`\`${word}⏎\`\`\``], [`warning info-string-near: ${word}`]);
+    for (const word of ['amp', 'copyright', 'python', '']) check([`\`\`\`${word}`, '```'], [`prose: \`\`\`${word}⏎\`\`\``]);
   });
   it('in a row of a table is text of that row', () => {
     check(['| a |', '| - |', '| ```ampwright |'], ['prose: | a |⏎| - |⏎| ```ampwright |']);
