@@ -6,7 +6,7 @@ import { daysOf } from '../text/date.ts';
 export function parseDay(text: string): number {
   const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)?.map(Number) ?? [];
   const days = year === undefined ? null : daysOf(year, month!, day!);
-  if (days === null) throw new InvalidArgumentError('write a day of the calendar as 2026-12-01.');
+  if (days === null) throw new InvalidArgumentError('Write a day of the calendar as 2026-12-01.');
   return days;
 }
 

@@ -72,6 +72,16 @@ describe('batch', function () {
     assert.equal(first + second.slice(second.indexOf('\n') + 1), whole);
   });
 
+  it('says in one line where the file of the rows is not there, or is a folder', async () => {
+    folder.write('s.ampwright.md', SHEET);
+    const said = async (rows: string) => {
+      const { code, stderr } = await ampwright(['batch', 's.ampwright.md', '--rows', rows], { cwd: folder.path });
+      return `${code} ${stderr}`;
+    };
+    assert.equal(await said('nowhere.csv'), '2 error: nowhere.csv: there is no such file or folder\n');
+    assert.equal(await said('.'), '2 error: .: it is a folder; name a file in it\n');
+  });
+
   it('does not write over the sheet or over the rows', async () => {
     for (const out of ['s.ampwright.md', 'rows.csv']) {
       const { code, stderr } = await run('P_n / kW\n18.5\n', '--out', out);

@@ -154,8 +154,8 @@ describe('sign', function () {
       return stderr;
     };
     assert.match(await said('--role', 'prepared'), /required option '--name <NAME>' not specified/);
-    assert.match(await said('--role', ' ', '--name', 'R. Osei'), /--role.*it is empty/);
-    assert.match(await said('--role', 'prepared', '--name', 'R. Osei', '--on', '2026-02-30'), /write a day of the calendar/);
+    assert.match(await said('--role', ' ', '--name', 'R. Osei'), /--role.*It is empty/);
+    assert.match(await said('--role', 'prepared', '--name', 'R. Osei', '--on', '2026-02-30'), /Write a day of the calendar/);
   });
 
   describe('once the sheet is changed, verify says what changed since', () => {

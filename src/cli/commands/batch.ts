@@ -39,10 +39,12 @@ async function runBatch(path: string, { rows: from, out: to }: Options, { termin
   if (to !== '-' && isSameFile(path, to)) return fail(`${to} was not written: it is the sheet itself`);
   if (to !== '-' && isSameFile(from, to)) return fail(`${to} was not written: it is the file of the rows`);
   const name = from === '-' ? 'standard input' : from;
+  const file = from === '-' ? null : statSync(from);
+  if (file?.isDirectory()) return fail(`${from}: it is a folder; name a file in it`);
   const input = from === '-' ? process.stdin : createReadStream(from);
   const interrupt = () => input.destroy(new NotCsv('interrupted'));
   process.once('SIGINT', interrupt);
-  const line = progress(err, from === '-' ? null : statSync(from).size, 'rows');
+  const line = progress(err, file?.size ?? null, 'rows');
   try {
     const rows = await csvRows(input);
     const ready = readyForRows(sheet, rows.heads, name, err);

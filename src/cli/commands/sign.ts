@@ -60,6 +60,6 @@ async function signOne(path: string, { role, name, on }: Options, { terminal: { 
 
 function filled(text: string): string {
   const line = text.replace(/\s+/g, ' ').trim();
-  if (line === '') throw new InvalidArgumentError('it is empty.');
+  if (line === '') throw new InvalidArgumentError('It is empty.');
   return line;
 }

@@ -68,6 +68,6 @@ function partOf(sheets: readonly string[], { index, of }: Part): readonly string
 
 function parsePart(text: string): Part {
   const [, index, of] = /^(\d{1,6})\/(\d{1,6})$/.exec(text)?.map(Number) ?? [];
-  if (!index || !of || index > of) throw new InvalidArgumentError('write I/N with 1 <= I <= N, such as 2/4.');
+  if (!index || !of || index > of) throw new InvalidArgumentError('Write I/N with 1 <= I <= N, such as 2/4.');
   return { index, of };
 }
