@@ -50,18 +50,25 @@ export function element(
   ...children: readonly Child[]
 ): ElementNode {
   const kept: Partial<Record<Attribute, string>> = {};
-  for (const [name, value] of Object.entries(attributes)) {
-    if (value !== null && value !== undefined && value !== false) kept[name as Attribute] = value === true ? '' : String(value);
+  for (const name of Object.keys(attributes) as Attribute[]) {
+    const value = attributes[name];
+    if (value !== null && value !== undefined && value !== false) kept[name] = value === true ? '' : String(value);
   }
   return { tag, attributes: kept, children: flat(children) };
 }
 
 /** Children as they end up in an element. */
 export function flat(children: readonly Child[]): ViewNode[] {
-  return children.flatMap((child) =>
-    child === null || child === undefined || child === false ? [] : Array.isArray(child) ? flat(child) : [child as ViewNode],
-  );
+  const found: ViewNode[] = [];
+  const open = (child: Child): void => {
+    if (isList(child)) child.forEach(open);
+    else if (child !== null && child !== undefined && child !== false) found.push(child);
+  };
+  children.forEach(open);
+  return found;
 }
+
+const isList = (child: Child): child is readonly Child[] => Array.isArray(child);
 
 const LANGUAGE_OF = new Map<string, keyof typeof TAGS>(
   (Object.keys(TAGS) as (keyof typeof TAGS)[]).flatMap((language) => TAGS[language].map((tag) => [tag, language] as const)),

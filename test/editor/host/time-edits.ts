@@ -33,11 +33,18 @@ function whenPressed(): { readonly time: Promise<number> } {
 }
 
 function whenPainted(): { readonly time: Promise<number> } {
-  const before = document.body.textContent;
+  // Outputs out of view may follow later, those of an edit before too.
+  const inView = {
+    text() {
+      const places = [...document.querySelectorAll('.output_container')].map((output) => [output, output.getBoundingClientRect()] as const);
+      return places.flatMap(([output, { top, bottom }]) => (top < innerHeight && bottom > 0 ? [output.textContent] : [])).join();
+    },
+  };
+  const before = inView.text();
   const time = new Promise<number>((resolve, reject) => {
     const late = setTimeout(() => reject(new Error('An edit changed no result within 10 s.')), 10_000);
     new MutationObserver((_, observer) => {
-      if (document.body.textContent === before) return;
+      if (inView.text() === before) return;
       observer.disconnect();
       clearTimeout(late);
       // A task that is asked for in the last moment before a frame is painted comes behind it.
