@@ -15,6 +15,11 @@ export const OTHER_STATEMENTS = table([
   ['meter', 'instrument'],
 ]);
 
+export const OTHER_CHOICES = table([
+  ['smallest lowest minimum min', 'least'],
+  ['largest biggest highest maximum max', 'greatest'],
+]);
+
 export const OTHER_SOURCES = table([
   ['nameplate label', 'plate'],
   ['reading readings measured meter survey', 'measurement'],

@@ -61,18 +61,20 @@ export function meet(c: Context, left: Checked, right: Checked, meeting: Meeting
   return quantity(common(a.dimension, b.dimension), { point: a.point, power: a.power === b.power ? a.power : null });
 }
 
-/** `400 V + 5 %`: what was likely meant is 5 % more. */
+/** `400 V + 5 %`: what was likely meant is 5 % more; of `400 V +- 5 %` also its limits. */
 function percentHint(left: Checked, right: Checked, meeting: Meeting): { hint: string; mends: readonly Mend[] } {
   const percent = right.kind === 'constant' && right.display !== null && right.display !== 'auto' && right.display.text === '%';
   const type = elementOf(left.type);
-  if (!percent || type.is !== 'quantity' || type.dimension === PLAIN || right.written === null || !meeting.doing.startsWith('adds')) {
-    return { hint: '', mends: [] };
-  }
-  const write = `* (1 + ${right.written} %)`;
-  const operator = { start: left.at.end, end: right.at.end };
+  const less = meeting.doing.startsWith('subtracts');
+  if (!percent || type.is !== 'quantity' || type.dimension === PLAIN || right.written === null) return { hint: '', mends: [] };
+  if (!less && !meeting.doing.startsWith('adds')) return { hint: '', mends: [] };
+  const size = right.written.replace('-', '');
+  const negative = size !== right.written;
+  const write = `* (1 ${less === negative ? '+' : '-'} ${size} %)`;
+  const at = { start: left.at.end, end: right.at.end };
   return {
-    hint: `; for ${right.written} % more write \`${write}\``,
-    mends: [{ title: `Write \`${write}\``, edits: [{ at: operator, text: ` ${write}` }] }],
+    hint: `; for ${size} % ${less === negative ? 'more' : 'less'} write \`${write}\`${negative && !less ? `, for limits \`± ${size} %\`` : ''}`,
+    mends: [{ title: `Write \`${write}\``, edits: [{ at, text: ` ${write}` }] }],
   };
 }
 

@@ -2,9 +2,10 @@
 import { cover, type Span, span } from '../../text/span.ts';
 import { parseUnit } from '../../units/read-unit.ts';
 import { suggestUnits } from '../../units/suggest-unit.ts';
+import { likelyWords, OTHER_CHOICES } from '../other-words.ts';
 import { syntaxProblem } from '../problems/syntax.ts';
 import type { Token } from '../token.ts';
-import { type Cursor, isContextual, isMark, isOperator, peek, previous, report, textOf } from './cursor.ts';
+import { type Cursor, isContextual, isMark, isOperator, isWord, peek, previous, report, textOf } from './cursor.ts';
 import { isNumeric } from './literals.ts';
 
 /** The words that begin an expression which is an operand only in parentheses. */
@@ -19,6 +20,7 @@ export function valueBehindValue(c: Cursor): void {
   else if (isMark(c, ',')) report(c, () => syntaxProblem('list-without-brackets', token.at, {}));
   else if (isMark(c, '[') && !isNumeric(left)) report(c, () => syntaxProblem('list-index', token.at, {}));
   else if (isMark(c, '(') && isNumeric(left) && isContextual(c, 'k', 1)) report(c, () => syntaxProblem('coverage-alone', token.at, {}));
+  else if (isContextual(c, 'k') && isMark(c, '=', 1) && isNumeric(left)) report(c, () => syntaxProblem('coverage-form', token.at, {}));
   else if (beginsValue(c)) sideBySide(c, left, token);
   else report(c, () => syntaxProblem('unexpected', token.at, { found: textOf(c, token.at) }));
 }
@@ -47,6 +49,8 @@ function describe(c: Cursor, left: Token, right: Token, whole: Span) {
   const complete = left.kind !== 'punctuation' && !(right.kind === 'word' && WHOLE.has(right.word));
   const joined = left.kind === 'name' && right.kind === 'name' ? `${leftText}_${rightText}` : null;
   const operator = () => syntaxProblem('missing-operator', at, { product: complete ? product : null, joined, behind: left.at.end });
+  const choices = left.kind === 'name' && isWord(c, 'of') ? likelyWords(left.name, OTHER_CHOICES, WHOLE) : [];
+  if (choices.length > 0) return syntaxProblem('misspelt-choice', left.at, { word: leftText, near: choices });
   const bracketed = bracketedUnit(c, left, whole);
   if (bracketed !== null) return syntaxProblem('unit-in-brackets', at, { written: `${leftText} ${bracketed}` });
   if (right.kind !== 'name') return operator();

@@ -241,6 +241,11 @@ const SYNTAX = {
     (f: { word: string; near: readonly string[] }) => `\`${f.word}\` begins no statement; did you mean ${oneOf(f.near)}`,
     (f, at) => write(at, ...f.near),
   ),
+  'misspelt-choice': kind(
+    'error',
+    (f: { word: string; near: readonly string[] }) => `\`${f.word}\` begins no choice; did you mean ${oneOf(f.near)}`,
+    (f, at) => write(at, ...f.near),
+  ),
   'any-not-here': kind('error', (_: object) => '`any` stands behind parameters of functions only'),
   'unknown-source': kind(
     'error',
