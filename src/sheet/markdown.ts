@@ -1,7 +1,7 @@
 // The block structure of Markdown text, from markdown-it: what stands on which lines.
 import MarkdownIt, { type Token } from 'markdown-it';
 
-/** One block: lines `from` up to, not including, `to`, counted from 0 in the text. */
+/** One block: lines `from` up to, not including, `to`, counted from 0. */
 export interface Block {
   readonly kind: string;
   /** 0 at the margin; more inside lists and quotes. */
@@ -48,16 +48,20 @@ const KINDS: Readonly<Record<string, string>> = {
   blockquote_open: 'quote',
 };
 
-/** The blocks of the text that start a construct, in order; those inside lists and quotes follow the one that holds them. */
-export function readBlocks(text: string): readonly Block[] {
+/**
+ * The blocks of the text that start a construct, in order; those inside lists and quotes follow the one that holds them. Its first line is
+ * counted as line `first`.
+ */
+export function readBlocks(text: string, first = 0): readonly Block[] {
   const blocks: Block[] = [];
   const tokens = markdown.parse(text, {});
   for (const [i, token] of tokens.entries()) {
     const kind = KINDS[token.type];
     if (kind === undefined || !token.map) continue;
     const inline = kind === 'paragraph' || kind === 'heading' ? tokens[i + 1] : undefined;
+    const { level, info, markup } = token;
     const [from, to] = token.map;
-    blocks.push({ kind, level: token.level, from, to, info: token.info.trim(), markup: token.markup, content: inline?.content ?? '' });
+    blocks.push({ kind, level, from: first + from, to: first + to, info: info.trim(), markup, content: inline?.content ?? '' });
   }
   return blocks;
 }

@@ -31,8 +31,9 @@ export interface ProseValue {
 /** The links of the blocks that may be values, in order. Links in code, HTML and link definitions are none. */
 export function readProseValues(lines: FileLines, blocks: readonly Block[]): readonly ProseValue[] {
   const values: ProseValue[] = [];
-  const slugs = headingSlugs(blocks);
+  let slugs: ReadonlySet<string> | null = null;
   const take = (link: FragmentLink, place: (offset: number) => number | null) => {
+    slugs ??= headingSlugs(blocks);
     const value = readValue(lines.text, link, place, slugs);
     if (value) values.push(value);
   };

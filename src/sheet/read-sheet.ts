@@ -1,4 +1,5 @@
 // Reads a sheet's file: text in, cells with their places out. No byte is lost and no text is refused.
+import { positionAt } from '../text/lines.ts';
 import type { Problem } from '../text/problem.ts';
 import { span } from '../text/span.ts';
 import { directionControls } from './direction-controls.ts';
@@ -20,7 +21,7 @@ export function readSheet(text: string): Sheet {
   const first = frontMatterEnd(lines);
   if (first === 0 && isDashes(lines, 0)) problems.push(sheetProblem('front-matter-not-closed', lines.between(0, 1), {}));
   const body = text.slice(lines.start(first));
-  const blocks = readBlocks(body).map((block) => ({ ...block, from: block.from + first, to: block.to + first }));
+  const blocks = readBlocks(body, first);
   const cut = cutSegments(lines, blocks, first, problems);
   const { lead, cells } = makeCells(lines, cut.segments, problems);
   reportStrayResults(lines, cut, cells, problems);
@@ -64,12 +65,17 @@ function makeCells(lines: FileLines, segments: readonly Segment[], problems: Pro
   let number = 0;
   for (const [index, { segment, start, end }] of pieces.entries()) {
     const after = text.slice(end, pieces[index + 1]?.start ?? text.length);
-    const base = { index, at: span(start, end), raw: text.slice(start, end), after };
-    if (segment.kind === 'prose') cells.push({ ...base, kind: 'prose', text: base.raw, conflict: segment.conflict });
+    const at = span(start, end);
+    const raw = text.slice(start, end);
+    // Written out: to spread one record into another takes ten times as long, and a long sheet has thousands.
+    if (segment.kind === 'prose') cells.push({ kind: 'prose', index, at, raw, after, text: raw, conflict: segment.conflict });
     else if (segment.kind === 'front matter') {
       const code = frontMatterCode(lines, segment.to);
-      cells.push({ ...base, kind: 'front matter', code, text: text.slice(code.start, code.end) });
-    } else cells.push({ ...base, ...calcPart(lines, segment, end, problems), kind: 'calc', number: number++ });
+      cells.push({ kind: 'front matter', index, at, raw, after, code, text: text.slice(code.start, code.end) });
+    } else {
+      const { fence, code, text: inside, closed, results } = calcPart(lines, segment, end, problems);
+      cells.push({ kind: 'calc', index, at, raw, after, number: number++, fence, code, text: inside, closed, results });
+    }
   }
   return { lead: text.slice(0, pieces[0]?.start ?? text.length), cells };
 }
@@ -79,14 +85,15 @@ function calcPart(lines: FileLines, segment: Segment & { kind: 'calc' }, end: nu
   const opening = lines.line(fence.from).match(/^[`~]+/)?.[0] ?? '```';
   const openingAt = lines.between(fence.from, fence.from + 1);
   if (!closed) problems.push(sheetProblem('block-not-closed', openingAt, { fence: opening }));
-  for (let i = fence.from + 1; i < fence.to - (closed ? 1 : 0); i++) {
-    if (!/^ {0,3}(?:`{3}|~{3})/.test(lines.line(i))) continue;
-    problems.push(sheetProblem('fence-in-block', lines.between(i, i + 1), { fence: opening }, [{ at: openingAt, label: 'opened here' }]));
-    break;
-  }
   const inner = lines.between(fence.from + 1, fence.to - (closed ? 1 : 0));
   const code = closed ? inner : span(Math.min(inner.start, end), Math.min(inner.end, end));
   const text = lines.text.slice(code.start, code.end);
+  const inside = /(?:^|[\r\n]) {0,3}(?:`{3}|~{3})/.exec(text);
+  if (inside !== null) {
+    const { line } = positionAt(lines.map, code.start + inside.index + inside[0].length);
+    const at = lines.between(line, line + 1);
+    problems.push(sheetProblem('fence-in-block', at, { fence: opening }, [{ at: openingAt, label: 'opened here' }]));
+  }
   const fenceAt = closed ? lines.between(fence.from, fence.to) : span(lines.start(fence.from), end);
   return { fence: fenceAt, code, text, closed, results: results && recorded(lines, results, problems) };
 }
