@@ -1,14 +1,23 @@
 // Times two or more ways of doing the same work in one run, alternating, in processor time: what else the machine does weighs less.
 
-/** Nanoseconds of processor time that a call of each candidate takes: the median over rounds in which the candidates take turns. */
+/**
+ * Nanoseconds of processor time that a call of each candidate takes: the median over rounds in which the candidates take turns. Each has
+ * run for ten slices before, so that all are compared as the engine has them once it knows them.
+ */
 export function compareTimes(candidates: Readonly<Record<string, () => unknown>>, rounds = 25, slice = 20): Record<string, number> {
   const names = Object.keys(candidates);
+  for (const name of names) warm(candidates[name]!, 10 * slice);
   const counts = Object.fromEntries(names.map((name) => [name, calibrate(candidates[name]!, slice)]));
   const times: Record<string, number[]> = Object.fromEntries(names.map((name) => [name, []]));
   for (let round = 0; round < rounds; round++) {
     for (const name of names) times[name]!.push(time(candidates[name]!, counts[name]!));
   }
   return Object.fromEntries(names.map((name) => [name, median(times[name]!)]));
+}
+
+/** Runs for so many milliseconds of processor time. */
+function warm(run: () => unknown, milliseconds: number): void {
+  for (let spent = 0; spent < milliseconds * 1e6; spent += time(run, 1));
 }
 
 /** How many calls fill `slice` milliseconds. */

@@ -29,13 +29,9 @@ function statements(from: number, count: number): string[] {
   });
 }
 
-/** The same statements for mathjs. */
+/** The same statements for mathjs, which has no sources and says the unit of a result behind it. */
 function mathStatements(count: number): string[] {
-  return Array.from({ length: count }, (_, n) => n).map((n) =>
-    statements(n - (n % 10), 10)
-      [n % 10]!.replace(/ from .*/, '')
-      .replace(/: \w+/, ''),
-  );
+  return statements(0, count).map((line) => line.replace(/ from .*/, '').replace(/: (\w+) = (.*)/, ' = ($2) to $1'));
 }
 
 export function sheetBench(): BenchRow[] {
@@ -46,8 +42,7 @@ export function sheetBench(): BenchRow[] {
       sheet: () => evaluateSheet(text).result,
       mathjs: () => {
         const scope = {};
-        for (const line of lines) math.evaluate(line, scope);
-        return scope;
+        return lines.map((line) => math.format(math.evaluate(line, scope), 4));
       },
     },
     7,
@@ -58,7 +53,7 @@ export function sheetBench(): BenchRow[] {
   const growth = large / small / 100;
   return [
     {
-      what: 'a sheet of 1,000 statements, read to evaluated, against mathjs parse and evaluate',
+      what: 'a sheet of 1,000 statements, text to texts of the results, against the statements alone in mathjs',
       aim: '10 times faster',
       found: `${ratio.toFixed(1)} times faster (${(t['sheet']! / 1e6).toFixed(1)} ms)`,
       holds: ratio >= 10,
