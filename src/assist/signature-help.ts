@@ -55,10 +55,14 @@ function parameterPlaces({ form, parameters }: FunctionDescription): readonly Sp
   });
 }
 
+/** Names among them. */
+const WORDS = /[\p{L}\p{M}\p{N}_]+/gu;
+
 /** What the parameter takes, and what it must satisfy. */
 function documentationOf({ parameters, needs }: FunctionDescription, index: number): string {
   const { name, unit } = parameters[index]!;
-  const mentions = new RegExp(`(?<![\\p{L}\\p{N}_])${name}(?![\\p{L}\\p{N}_])`, 'u');
-  const own = needs.filter(({ condition }) => mentions.test(condition)).map(({ condition, because }) => because ?? `needs ${condition}`);
+  const own = needs
+    .filter(({ condition }) => condition.match(WORDS)?.includes(name))
+    .map(({ condition, because }) => because ?? `needs ${condition}`);
   return [unit === '1' ? 'a plain number' : unit, ...own].join('; ');
 }

@@ -43,8 +43,8 @@ export function spellings(): readonly string[] {
   return CANONICAL;
 }
 
-// A word goes on with letters, digits and `_`; one piece more than the longest spelling is enough to know that a word is none.
-const WORD = new RegExp(`[\\p{L}\\p{M}\\p{Nd}_]{1,${LONGEST + 1}}`, 'uy');
+/** A word goes on with letters, digits and `_`. */
+const WORD = /^[\p{L}\p{M}\p{Nd}_]+/u;
 const SIGN = /[%°℃℉]/;
 const LETTER_FIRST = /^[\p{L}_]/u;
 
@@ -54,8 +54,8 @@ const LETTER_FIRST = /^[\p{L}_]/u;
  */
 export function longestSymbol(text: string, offset: number): { readonly symbol: UnitSymbol; readonly end: number } | null {
   const letters = SIGN.test(text.charAt(offset)) ? offset + 1 : offset;
-  WORD.lastIndex = letters;
-  const end = letters + (WORD.exec(text)?.[0].length ?? 0);
+  // One character more than the longest spelling is enough to know that a word is no symbol; it may take two places.
+  const end = letters + (WORD.exec(text.slice(letters, letters + LONGEST + 2))?.[0].length ?? 0);
   const symbol = CATALOGUE.get(text.slice(offset, end));
   if (!symbol) return null;
   const next = text.charAt(end);
