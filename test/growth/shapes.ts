@@ -109,3 +109,33 @@ export const CALCULATIONS: Shapes = {
   'values in paragraphs': (n) => `${block('x = 1 V')}\n${each(n, (i) => `Starter ${i} takes [1 V](#x).`, '\n\n')}\n`,
   'values between blocks': (n) => each(n, (i) => `${block(`x_${i} = 1 V`)}\nIt is [1 V](#x_${i}).\n`),
 };
+
+const table = (text: string) => `Table t — Motors  from plate "x"\n\n${text}\n`;
+const numbered = (n: number) => table(rows(n, (i) => `| M-${i} | ${i} |`));
+const wide = (n: number) =>
+  table(`| ${each(n, (i) => `c_${i} |`, ' ')}\n|${' --- |'.repeat(n)}\n| ${each(n, (i) => `${i} |`, ' ')}\n| ${'1 | '.repeat(n)}\n`);
+
+/** Sheets without a calc block. */
+export const PROSE: Shapes = {
+  paragraphs: (n) => `${SHEETS['paragraphs']!(n)}\n`,
+  'lines of a paragraph': (n) => `${each(n, (i) => `and Starter ${i}`)}\n`,
+};
+
+/** Sheets that are seen beside what they were, with the above. */
+export const REVISED: Shapes = {
+  'rows of a table': numbered,
+  'columns of a table': wide,
+  'rows of a computed column': (n) => `${numbered(n)}${block('t.c = 2 * P_n')}`,
+  'rows of one name with a computed column': (n) => `${table(rows(n, (i) => `| M | ${i} |`))}${block('t.c = 2 * P_n')}`,
+  'computed columns of a wide table': (n) => `${wide(n)}${block(each(n, (i) => `t.d_${i} = 2 * c_${i}`))}`,
+  'tables with a computed column': (n) =>
+    `${each(n, (i) => `Table t_${i} — Motors  from plate "x"\n\n| a |\n| --- |\n| 1 |`, '\n\n')}\n\n${block(each(n, (i) => `t_${i}.c = 2 * a`))}`,
+  'requirements that read alike': (n) => block(each(n, (i) => `shall 1 V <= ${2 + (i % 2)} V because "${i}"`)),
+  'a requirement for each row': (n) => `${numbered(n)}${block('shall P_n <= 5 kW for each t')}`,
+  'a tabulation': (n) => block(`tabulate x * 2 over x from 0 to ${n} step 1`),
+  actions: (n) => block(each(n, (i) => `action "Starter ${i}" by "R. Osei" due 2026-12-15`)),
+  'lines of a paragraph': PROSE['lines of a paragraph']!,
+  'values that stand for nothing': (n) => `${each(n, (i) => `Starter ${i} takes [1 V](#ghost_${i}).`, '\n\n')}\n`,
+  'fields of front matter': SHEETS['fields of front matter']!,
+  headings: SHEETS['headings']!,
+};

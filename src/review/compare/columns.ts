@@ -1,8 +1,8 @@
 // The values of a computed column, row by row.
 import type { ColumnResult, Shown } from '../../run/result.ts';
 import type { EntryChange } from '../comparison.ts';
-import { matchRows } from './rows.ts';
-import type { Pair, Side } from './side.ts';
+import { matchRows, matchRowsByNumber } from './rows.ts';
+import type { Pair } from './side.ts';
 import { largest, valueChange } from './values.ts';
 
 /** What changed in a computed column; the whole column's value is null where nothing did. */
@@ -10,7 +10,11 @@ export function columnChange(pair: Pair, old: ColumnResult | null, now: ColumnRe
   const [before, after] = [old?.values ?? [], now?.values ?? []];
   const texts = { old: old && listText(before), new: now && listText(after), absolute: null };
   if (old === null || now === null) return { value: { ...texts, relative: null }, cells: [] };
-  const rows = matchRows(tableOf(pair.old, old), tableOf(pair.new, now), before.length, after.length).pairs;
+  const tables = { old: pair.old.tables.get(old.table), new: pair.new.tables.get(now.table) };
+  const { pairs: rows } =
+    tables.old && tables.new
+      ? matchRows(tables.old, tables.new)
+      : matchRowsByNumber(tables.new ?? tables.old ?? null, before.length, after.length);
   const both = rows.flatMap((row) =>
     row.old === null || row.new === null ? [] : [{ row: row.label, old: before[row.old] ?? null, new: after[row.new] ?? null }],
   );
@@ -24,10 +28,6 @@ export function columnChange(pair: Pair, old: ColumnResult | null, now: ColumnRe
     both.map((row) => row.new),
   );
   return { value: { ...texts, relative }, cells };
-}
-
-function tableOf({ evaluation }: Side, { table }: ColumnResult) {
-  return evaluation.tables.find(({ name }) => name === table) ?? null;
 }
 
 /** The first values, as a results block records a list. */

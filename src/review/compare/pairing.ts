@@ -30,13 +30,16 @@ export function pairByLikeness<T>(
   const taken = new Set<T>();
   for (const likeness of likenesses) {
     const waiting = new Map<string, T[]>();
-    for (const one of old) {
+    // From behind, so that the first of those that are alike is the last of its list.
+    for (const one of [...old].reverse()) {
       const key = taken.has(one) ? null : likeness(one, renames);
-      if (key !== null) waiting.set(key, [...(waiting.get(key) ?? []), one]);
+      const alike = key === null ? undefined : waiting.get(key);
+      if (alike !== undefined) alike.push(one);
+      else if (key !== null) waiting.set(key, [one]);
     }
     for (const one of now) {
       const key = partner.has(one) ? null : likeness(one, NO_RENAMES);
-      const found = key === null ? undefined : waiting.get(key)?.shift();
+      const found = key === null ? undefined : waiting.get(key)?.pop();
       if (found === undefined) continue;
       partner.set(one, found);
       taken.add(found);

@@ -20,59 +20,121 @@ interface Definition {
 
 /** New names by old ones. Only what can't be meant otherwise counts: alike definitions pair up where each side has as many. */
 export function findRenames(old: Side, now: Side): Renames {
-  const [before, after] = [definitions(old), definitions(now)];
   const renames = new Map<string, string>();
-  let gone = meanings(without(before, after), renames);
-  let come = meanings(without(after, before), renames);
-  // What is found makes others alike that mention it, so it goes on until nothing more is found.
-  while (gone.size > 0 && come.size > 0) {
-    const found = [
-      ...pairUp(gone, come, (of, meaning) => `${meaning} ${of.mark}`),
-      ...pairUp(gone, come, (of, meaning) => (of.sourced ? null : meaning)),
-    ];
-    const fresh = new Map(found.map(([its, other]) => [its, other]));
-    if (fresh.size === 0) break;
-    const names = new Set<string>();
-    for (const [its, other] of fresh) {
+  const [before, after] = [definitions(old), definitions(now)];
+  const [gone, come] = [without(before, after), without(after, before)];
+  // The same with its source and description is surer than the same alone.
+  const likenesses = [
+    likeness(gone, come, (of, meaning) => `${meaning} ${of.mark}`),
+    likeness(gone, come, (of, meaning) => (of.sourced ? null : meaning)),
+  ];
+  const place = (of: Definition) => {
+    const meaning = of.meaning(renames);
+    for (const its of likenesses) its.place(of, meaning);
+  };
+  for (const one of [...gone, ...come]) place(one);
+
+  const readers = readersOf(gone);
+  const missing = new Map(gone.map((one) => [one, [...one.reads].filter((name) => readers.has(name)).length]));
+  /** They mention a name that has another now, and others that may still get one. */
+  const partly = new Set<Definition>();
+  for (let found = next(likenesses); found.length > 0 || partly.size > 0; found = next(likenesses)) {
+    for (const [its, other] of found) {
       renames.set(its.name, other.name);
-      names.add(its.name);
+      missing.delete(its);
+      partly.delete(its);
+      for (const one of likenesses) one.drop(its, other);
     }
-    const taken = new Set(fresh.values());
-    come = new Map([...come].filter(([one]) => !taken.has(one)));
-    const left = [...gone].filter(([one]) => !fresh.has(one));
-    gone = new Map(left.map(([one, meaning]) => [one, [...one.reads].some((name) => names.has(name)) ? one.meaning(renames) : meaning]));
+    // What is found makes others alike that mention it: looked at again once all that they mention is known, or nothing more is found.
+    for (const [{ name }] of found) {
+      for (const reader of readers.get(name)!) {
+        const more = missing.get(reader);
+        if (more === undefined) continue;
+        missing.set(reader, more - 1);
+        partly.add(reader);
+        if (more > 1) continue;
+        partly.delete(reader);
+        place(reader);
+      }
+    }
+    if (found.length > 0) continue;
+    for (const one of partly) place(one);
+    partly.clear();
   }
   return renames;
 }
 
-type Meanings = ReadonlyMap<Definition, string>;
+type Found = readonly (readonly [its: Definition, other: Definition])[];
 
-function meanings(of: readonly Definition[], renames: Renames): Meanings {
-  return new Map(of.map((one) => [one, one.meaning(renames)]));
-}
-
-/** Pairs definitions with one key, in the order of the text. */
-function pairUp(
-  gone: Meanings,
-  come: Meanings,
-  keyOf: (of: Definition, meaning: string) => string | null,
-): readonly (readonly [Definition, Definition])[] {
-  const after = grouped(come, keyOf);
-  return [...grouped(gone, keyOf)].flatMap(([key, olds]) => {
-    const news = after.get(key) ?? [];
-    return news.length === olds.length ? olds.map((its, i) => [its, news[i]!] as const) : [];
-  });
-}
-
-function grouped(all: Meanings, keyOf: (of: Definition, meaning: string) => string | null): ReadonlyMap<string, readonly Definition[]> {
-  const groups = new Map<string, Definition[]>();
-  for (const [one, meaning] of all) {
-    const key = keyOf(one, meaning);
-    const group = key === null ? undefined : groups.get(key);
-    if (group !== undefined) group.push(one);
-    else if (key !== null) groups.set(key, [one]);
+/** What pairs up by the surest likeness that finds anything. */
+function next(likenesses: readonly Likeness[]): Found {
+  for (const one of likenesses) {
+    const found = one.find();
+    if (found.length > 0) return found;
   }
-  return groups;
+  return [];
+}
+
+/** By name, who mentions it. */
+function readersOf(gone: readonly Definition[]): ReadonlyMap<string, readonly Definition[]> {
+  const readers = new Map<string, Definition[]>(gone.map(({ name }) => [name, []]));
+  for (const one of gone) for (const name of one.reads) readers.get(name)?.push(one);
+  return readers;
+}
+
+/** Definitions in groups that have one key. */
+interface Likeness {
+  /** Puts a definition where its meaning belongs now. */
+  readonly place: (of: Definition, meaning: string) => void;
+  readonly drop: (its: Definition, other: Definition) => void;
+  /** Pairs, in the order of the text, in the groups that changed since the last time and have as many on each side. */
+  readonly find: () => Found;
+}
+
+type Group = readonly [gone: Set<Definition>, come: Set<Definition>];
+
+function likeness(
+  gone: readonly Definition[],
+  come: readonly Definition[],
+  keyOf: (of: Definition, meaning: string) => string | null,
+): Likeness {
+  const order = new Map([...gone, ...come].map((one, i) => [one, i]));
+  const inOrder = (of: Set<Definition>) => [...of].sort((a, b) => order.get(a)! - order.get(b)!);
+  const side = (of: Definition) => (order.get(of)! < gone.length ? 0 : 1);
+  const groups = new Map<string, Group>();
+  const places = new Map<Definition, Group>();
+  const changed = new Set<Group>();
+  const leave = (of: Definition) => {
+    const group = places.get(of);
+    if (group === undefined) return;
+    group[side(of)].delete(of);
+    places.delete(of);
+    changed.add(group);
+  };
+  return {
+    place(of, meaning) {
+      leave(of);
+      const key = keyOf(of, meaning);
+      if (key === null) return;
+      const group = groups.get(key) ?? [new Set(), new Set()];
+      group[side(of)].add(of);
+      groups.set(key, group);
+      places.set(of, group);
+      changed.add(group);
+    },
+    drop(its, other) {
+      leave(its);
+      leave(other);
+    },
+    find() {
+      const even = [...changed].filter(([olds, news]) => olds.size === news.size);
+      changed.clear();
+      return even.flatMap(([olds, news]) => {
+        const others = inOrder(news);
+        return inOrder(olds).map((its, i) => [its, others[i]!] as const);
+      });
+    },
+  };
 }
 
 function without(these: readonly Definition[], others: readonly Definition[]): Definition[] {

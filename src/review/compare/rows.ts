@@ -19,19 +19,30 @@ export interface MatchedRows {
 /** More edits than this are not looked for: rows then pair up by their number. */
 const MOST_EDITS = 1000;
 
-/** Pairs the rows of two versions of a table. Without the tables themselves, or without anything that names rows, by their number. */
-export function matchRows(old: Table | null, now: Table | null, oldCount: number, newCount: number): MatchedRows {
-  const naming = old && now && namingColumns(old, now);
-  if (naming) return byName(naming, labels(old, oldCount), labels(now, newCount));
-  if (!old || !now)
-    return { pairs: byNumber(oldCount, newCount, 0, 0, labels(now ?? old, Math.max(oldCount, newCount))), reordered: false };
-  return byContent(old, now);
+/** Pairs the rows of two versions of a table, by what names them, else by what stands in them. */
+export function matchRows(old: Table, now: Table): MatchedRows {
+  const of = known.get(old) ?? new WeakMap<Table, MatchedRows>();
+  known.set(old, of);
+  const naming = of.has(now) ? null : namingColumns(old, now);
+  const matched = of.get(now) ?? (naming ? byName(naming, labels(old, old.rowCount), labels(now, now.rowCount)) : byContent(old, now));
+  of.set(now, matched);
+  return matched;
+}
+
+/** Each computed column asks for the rows of its table. */
+const known = new WeakMap<Table, WeakMap<Table, MatchedRows>>();
+
+/** Pairs so many rows by their number; `table` names them. */
+export function matchRowsByNumber(table: Table | null, oldCount: number, newCount: number): MatchedRows {
+  return { pairs: byNumber(oldCount, newCount, 0, 0, labels(table, Math.max(oldCount, newCount))), reordered: false };
 }
 
 /** The first column on both sides whose cells are all there and all different, as keys of the rows. */
 function namingColumns(old: Table, now: Table): readonly [readonly string[], readonly string[]] | null {
+  const key = ({ name, type }: TableColumn) => `${type.kind} ${name}`;
+  const byKey = new Map(old.columns.map((column) => [key(column), column] as const).reverse());
   for (const column of now.columns) {
-    const before = old.columns.find(({ name, type }) => name === column.name && type.kind === column.type.kind);
+    const before = byKey.get(key(column));
     const [olds, news] = [before && uniqueKeys(before), uniqueKeys(column)];
     if (olds && news) return [olds, news];
   }
@@ -61,9 +72,9 @@ function byName(
 /** Rows that read alike belong together; between them, rows pair up in their order. */
 function byContent(old: Table, now: Table): MatchedRows {
   const [olds, news] = [rowTexts(old), rowTexts(now)];
-  const names = labels(now, Math.max(olds.length, news.length));
   const parts = diffArrays([...olds], [...news], { maxEditLength: MOST_EDITS });
-  if (parts === undefined) return { pairs: byNumber(olds.length, news.length, 0, 0, names), reordered: false };
+  if (parts === undefined) return matchRowsByNumber(now, olds.length, news.length);
+  const names = labels(now, Math.max(olds.length, news.length));
   const pairs: RowPair[] = [];
   let [i, j] = [0, 0];
   let removed = 0;

@@ -2,6 +2,7 @@
 import type { SheetEvaluation } from '../../run/evaluate.ts';
 import type { StatementResult } from '../../run/result.ts';
 import { calcCells } from '../../sheet/sheet.ts';
+import type { Table } from '../../sheet/table.ts';
 import { positionAt } from '../../text/lines.ts';
 import type { Lines, Texts } from '../comparison.ts';
 import type { Renames } from './meaning.ts';
@@ -9,6 +10,8 @@ import type { Renames } from './meaning.ts';
 export interface Side {
   readonly evaluation: SheetEvaluation;
   readonly statements: readonly StatementResult[];
+  /** By name. */
+  readonly tables: ReadonlyMap<string, Table>;
   /** Line in the file, from 1, of an offset in it. */
   readonly lineAt: (offset: number) => number;
   readonly lineOf: (of: StatementResult) => number;
@@ -30,6 +33,7 @@ export function sideOf(evaluation: SheetEvaluation): Side {
   return {
     evaluation,
     statements: result.cells.flatMap((cell) => cell.statements),
+    tables: new Map(evaluation.tables.map((table) => [table.name, table] as const).reverse()),
     lineAt,
     lineOf: ({ cell, statement }) => lineAt((starts[cell] ?? 0) + statement.at.start),
     textOf: ({ cell, statement: { at } }) => oneLine(result.cells[cell]!.code.slice(at.start, at.end)),

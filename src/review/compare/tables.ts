@@ -32,7 +32,7 @@ function tableChange(pair: Pair, old: Table | null, now: Table | null): TableCha
     path: textsOf(old?.path ?? null, now?.path ?? null),
   };
   if (old === null || now === null) return { ...head, columns: [], rows: [], cells: [], cellCount: 0, reordered: false };
-  const { pairs, reordered } = matchRows(old, now, old.rowCount, now.rowCount);
+  const { pairs, reordered } = matchRows(old, now);
   const columns = matchColumns(old, now, pairs);
   const cells = columns.flatMap(([before, after]) => (before && after ? changedCells(before, after, pairs) : []));
   const change: TableChange = {
@@ -52,16 +52,26 @@ type ColumnPair = readonly [TableColumn | null, TableColumn | null];
 
 /** By name; a column that is gone and one that came with the same cells are one column under another name. */
 function matchColumns(old: Table, now: Table, rows: readonly RowPair[]): readonly ColumnPair[] {
-  const gone = old.columns.filter(({ name }) => !now.columns.some((column) => column.name === name));
+  // The first of several with one name counts.
+  const [before, after] = [old, now].map(({ columns }) => new Map(columns.map((column) => [column.name, column] as const).reverse()));
   const both = rows.filter((row) => row.old !== null && row.new !== null);
-  const alike = (a: TableColumn, b: TableColumn) => both.length > 0 && both.every((row) => sameCell(a, b, row));
+  const cellsOf = ({ type, cells }: TableColumn, side: 'old' | 'new') =>
+    JSON.stringify([type.kind, ...both.map((row) => cellMeaning(cells[row[side]!]!))]);
+  const gone = new Set(old.columns.filter(({ name }) => !after!.has(name)));
+  const alike = new Map<string, TableColumn[]>();
+  for (const column of both.length > 0 ? [...gone].reverse() : []) {
+    const key = cellsOf(column, 'old');
+    const others = alike.get(key);
+    if (others === undefined) alike.set(key, [column]);
+    else others.push(column);
+  }
   const pairs = now.columns.map((column): ColumnPair => {
-    const named = old.columns.find(({ name }) => name === column.name);
-    const moved = named ?? gone.find((candidate) => alike(candidate, column));
-    if (moved && !named) gone.splice(gone.indexOf(moved), 1);
+    const named = before!.get(column.name);
+    const moved = named ?? alike.get(cellsOf(column, 'new'))?.pop();
+    if (moved) gone.delete(moved);
     return [moved ?? null, column];
   });
-  return [...pairs, ...gone.map((column): ColumnPair => [column, null])];
+  return [...pairs, ...[...gone].map((column): ColumnPair => [column, null])];
 }
 
 function columnChange([old, now]: ColumnPair): TableChange['columns'] {

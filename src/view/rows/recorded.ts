@@ -25,13 +25,14 @@ export function recordedOf(cell: CellResult, rows: readonly ResultRow[]): Record
   const names = new Set(fresh.map((row) => row.result.trim()));
   const own = (of: StatementResult) => (rows.length === 0 ? [] : resultRows({ ...cell, statements: [of] }));
   const before = earlierAlike(cell, own);
+  const columnWas = columnsOf(cell, find);
   return {
     was: (of) => {
       const [now] = of.kind === 'column' || of.kind === 'tabulation' ? [] : own(of);
       const old = now && find(now.result, before.get(of)!);
       return now && old && !sameResults([now], [old]) ? told(old, now, of) : null;
     },
-    column: (of) => (rows.length === 0 ? of.values.map(() => null) : columnWas(of, cell, find)),
+    column: (of) => (rows.length === 0 ? of.values.map(() => null) : columnWas(of)),
     tabulation: (of) =>
       own(of).map((now) => {
         const old = find(now.result, 0);
@@ -78,23 +79,30 @@ function told(old: ResultRow, now: ResultRow, of: StatementResult): string {
   return readableLine([old.value, whole || old.value === '' ? old.note : ''].filter((text) => text !== '').join(': '));
 }
 
-// `I_n = 34.40 A, K = K5`: one recorded line for all computed columns of a table.
-function columnWas({ table, column, labels, values }: ColumnResult, cell: CellResult, find: Find): readonly (string | null)[] {
-  const names = new Set(computedColumns(cell, table).map((one) => one.column));
-  const alike = new Map<string, number>();
-  return labels.map((label, row) => {
-    const before = alike.get(label) ?? 0;
-    alike.set(label, before + 1);
-    const line = find(`${table}: ${label}`, before)?.value;
-    const was = line === undefined ? undefined : partOf(`, ${line}`, column, names);
-    return was === undefined || was === (values[row]?.text ?? '–') ? null : readableLine(was);
-  });
+// `I_n = 34.40 A, K = K5`: one recorded line for all computed columns of a table. Each of them asks for it, so it is read once.
+function columnsOf(cell: CellResult, find: Find): Recorded['column'] {
+  const read = new Map<ResultRow, ReadonlyMap<string, string>>();
+  const partsOf = (row: ResultRow, table: string) => {
+    const parts = read.get(row) ?? columnParts(row.value, new Set(computedColumns(cell, table).map(({ column }) => column)));
+    read.set(row, parts);
+    return parts;
+  };
+  return ({ table, column, labels, values }) => {
+    const alike = new Map<string, number>();
+    return labels.map((label, row) => {
+      const before = alike.get(label) ?? 0;
+      alike.set(label, before + 1);
+      const line = find(`${table}: ${label}`, before);
+      const was = line && partsOf(line, table).get(column);
+      return was === undefined || was === (values[row]?.text ?? '–') ? null : readableLine(was);
+    });
+  };
 }
 
-/** What stands behind `, COLUMN = `, up to the next of the columns. */
-function partOf(line: string, column: string, names: ReadonlySet<string>): string | undefined {
-  const starts = [...line.matchAll(/, (\S+) = /gu)].filter(([, name]) => names.has(name!));
-  const place = starts.findIndex(([, name]) => name === column);
-  const own = starts[place];
-  return own && line.slice(own.index + own[0].length, starts[place + 1]?.index);
+/** By column what stands behind `, COLUMN = `, up to the next of the columns. The first of several counts. */
+function columnParts(value: string, columns: ReadonlySet<string>): ReadonlyMap<string, string> {
+  const line = `, ${value}`;
+  const starts = [...line.matchAll(/, (\S+) = /gu)].filter(([, name]) => columns.has(name!));
+  const parts = starts.map(({ 0: start, 1: name, index }, i) => [name!, line.slice(index + start.length, starts[i + 1]?.index)] as const);
+  return new Map(parts.reverse());
 }
