@@ -1,4 +1,4 @@
-// Finds the sheets under paths: a file is taken as it is, a folder is searched for *.ampwright.md.
+// Finds the sheets under paths: a Markdown file is taken as it is, a folder is searched for *.ampwright.md.
 import { readdir, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 
@@ -25,7 +25,8 @@ export async function findSheets(paths: readonly string[]): Promise<FoundSheets>
       const below = await sheetsBelow(path);
       if (below.length === 0) missing.push({ path, because: `no file in this folder ends in ${SHEET_ENDING}` });
       for (const sheet of below) found.set(resolve(sheet), sheet);
-    } else found.set(resolve(path), path);
+    } else if (path.endsWith('.md')) found.set(resolve(path), path);
+    else missing.push({ path, because: `it is no sheet: the name of one ends in ${SHEET_ENDING}` });
   }
   return { sheets: [...found].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, path]) => path), missing };
 }

@@ -18,7 +18,7 @@ describe('finding sheets', () => {
     assert.deepEqual(await found('.'), { sheets: ['a/z.ampwright.md', 'b.ampwright.md'], missing: [] });
   });
 
-  it('takes a file as it is, and each file once', async () => {
+  it('takes a Markdown file as it is, and each file once', async () => {
     folder.write('a/x.ampwright.md', '');
     folder.write('notes.md', '');
     assert.deepEqual((await found('notes.md', 'a', 'a/x.ampwright.md')).sheets, ['a/x.ampwright.md', 'notes.md']);
@@ -33,9 +33,14 @@ describe('finding sheets', () => {
 
   it('says where there is nothing', async () => {
     mkdirSync(folder.at('empty'));
-    assert.deepEqual(await found('empty', 'nowhere'), {
+    folder.write('motors.csv', '');
+    assert.deepEqual(await found('empty', 'nowhere', 'motors.csv'), {
       sheets: [],
-      missing: ['no file in this folder ends in .ampwright.md', 'there is no such file or folder'],
+      missing: [
+        'no file in this folder ends in .ampwright.md',
+        'there is no such file or folder',
+        'it is no sheet: the name of one ends in .ampwright.md',
+      ],
     });
   });
 });

@@ -3,8 +3,9 @@
 import assert from 'node:assert';
 import * as vscode from 'vscode';
 import { clickInto, line, selectCell } from '../support/cell-text.ts';
+import { byTitle } from '../support/picking.ts';
 import { block, closeAll, openSheet, plainResult, readFile, resultSaying, sheetOf } from '../support/sheet.ts';
-import { atTheScreen, click, hover, press, screenshot, see, target, typeText } from '../support/ui.ts';
+import { atTheScreen, click, hover, press, screenshot, target, typeText } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 const blocksOf = (notebook: vscode.NotebookDocument): string[] =>
@@ -25,15 +26,6 @@ async function cursorBefore(text: string): Promise<void> {
     const editor = vscode.window.activeTextEditor;
     return editor?.document.lineAt(editor.selection.active).text === text && editor.selection.active.character === 0;
   });
-}
-
-/** Runs a command by its title, as someone does who does not know its key. */
-async function byTitle(title: string): Promise<void> {
-  await press('F1');
-  await see(target.workbench('.quick-input-widget'));
-  await typeText(title);
-  await see(target.workbench(`.quick-input-list .monaco-list-row.focused:has-text("${title}")`));
-  await press('Enter');
 }
 
 async function save(notebook: vscode.NotebookDocument): Promise<string> {

@@ -1,7 +1,9 @@
 // The same writing help in a sheet that is open as text, and in the prose cells of one that is open as a notebook.
 import assert from 'node:assert';
 import * as vscode from 'vscode';
+import { byTitle } from '../support/picking.ts';
 import { block, closeAll, openSheet, resultSaying, writeFile } from '../support/sheet.ts';
+import { atTheScreen, miss, press, screenshot, see, target } from '../support/ui.ts';
 import { waitFor } from '../support/wait.ts';
 
 const SHEET = `# Drum
@@ -81,6 +83,18 @@ describe('a sheet that is open as text', () => {
       marks.map(({ range }) => range.start.line).sort((a, b) => a - b),
       [2, 12, 13, 14],
     );
+  });
+
+  atTheScreen().it('lets one look into a function of the library without leaving it', async () => {
+    const document = await asText();
+    const editor = await vscode.window.showTextDocument(document);
+    const place = at(document, 'peak_factor', 2);
+    editor.selection = new vscode.Selection(place, place);
+    await byTitle('Peek Definition');
+    await see(target.workbench('.peekview-widget .view-line:has-text("peak_factor")'));
+    await screenshot('peek');
+    await press('Escape');
+    await miss(target.workbench('.peekview-widget'));
   });
 
   it('is renamed in blocks, prose and tables at once', async () => {

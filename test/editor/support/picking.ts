@@ -18,3 +18,12 @@ export async function answer(title: string, text: string): Promise<void> {
   await typeText(text);
   await press('Enter');
 }
+
+/** Runs a command by its title, as someone does who does not know its key. */
+export async function byTitle(title: string): Promise<void> {
+  await press('F1');
+  await see(target.workbench('.quick-input-widget'));
+  await typeText(title);
+  await see(target.workbench(`.quick-input-list .monaco-list-row.focused:has-text("${title}")`));
+  await press('Enter');
+}
