@@ -54,7 +54,15 @@ export interface Item {
   /** Inputs that its evaluation makes (U10), in the order they were met; kept between evaluations. */
   readonly made: Input[];
   /** For functions that are called: their checked bodies by argument types, each checked once however often it is called. */
-  instances: Map<string, Instance | NoInstance> | null;
+  instances: Map<string, KnownInstance> | null;
+}
+
+/** A body with all that it was checked against, since that may be another one by the time of the next call. */
+export interface KnownInstance {
+  readonly found: Instance | NoInstance;
+  readonly types: readonly Type[];
+  /** The checks of the items that it reads, in the order of `found.reads`. */
+  readonly checks: readonly (CheckedStatement | null)[];
 }
 
 /** A column as expressions see it. */

@@ -56,7 +56,13 @@ export function elementOf(type: Type): Type {
   return type.is === 'list' ? type.of : type;
 }
 
-/** A text that is equal for equal types, for memoising. */
+/** The table of a row, of a table, or of a list of rows; null for other types. */
+export function tableBehind(type: Type): TableModel | null {
+  const element = elementOf(type);
+  return element.is === 'table' || element.is === 'row' ? element.table : null;
+}
+
+/** A text that is equal for equal types, for memoising; tables of one name in different sheets may share it. */
 export function typeKey(type: Type): string {
   switch (type.is) {
     case 'quantity':

@@ -72,6 +72,6 @@ function standingOn({ loaded, cells }: OpenSheet, changed: ReadonlySet<Ground>):
   const isOn = ({ grounds }: { readonly grounds: readonly Ground[] }) => grounds.some((ground) => changed.has(ground));
   const own = cells.flatMap((cell) => cell.items);
   for (const { instances } of [...own, ...[...loaded.uses, ...modulesRead()].flatMap((one) => one.cells.flat())])
-    for (const [key, instance] of instances ?? []) if (isOn(instance)) instances!.delete(key);
+    for (const [key, { found }] of instances ?? []) if (isOn(found)) instances!.delete(key);
   return own.filter(({ checked }) => checked !== null && isOn(checked));
 }

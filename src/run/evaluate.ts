@@ -12,7 +12,7 @@ import type { Problem } from '../text/problem.ts';
 import { evaluateRaw } from './evaluate-item.ts';
 import { NO_FILES, type SheetFiles } from './files.ts';
 import { type OpenSheet, openSheet, resultOfItem } from './open-sheet.ts';
-import { movement, presentSheet } from './present-sheet.ts';
+import { movedProblem, movement, presentSheet } from './present-sheet.ts';
 import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
 import { rowCells, tableRows } from './row-cells.ts';
 import { contributionsOf } from './shifting.ts';
@@ -114,7 +114,10 @@ function locatedProblems(open: OpenSheet, sheet: Sheet): readonly LocatedProblem
   const inCells = open.cells.flatMap((_, number) =>
     cellResult(open, number).problems.map((problem) => ({ problem, at: moved(problem.at, codes[number] ?? 0), path: null })),
   );
-  const inFile = problemsOfFile(open).map((problem) => ({ problem, at: moved(problem.at, by(problem.at.start)), path: null }));
+  const inFile = problemsOfFile(open).map((old) => {
+    const problem = movedProblem(old, by);
+    return { problem, at: problem.at, path: null };
+  });
   const inTables = tableProblems.flatMap(({ problem, path }) => (path === null ? [] : [{ problem, at: problem.at, path }]));
   const own = [...inCells, ...inFile].sort((a, b) => a.at.start - b.at.start);
   return [...own, ...inTables, ...uses.flatMap(usedErrors)];

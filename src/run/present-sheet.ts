@@ -2,8 +2,10 @@
 import { applyEdits } from '../sheet/edits.ts';
 import { readSheet } from '../sheet/read-sheet.ts';
 import { calcCells, type Sheet } from '../sheet/sheet.ts';
-import type { Edit } from '../text/problem.ts';
+import type { Edit, Problem } from '../text/problem.ts';
+import type { Span } from '../text/span.ts';
 import type { OpenSheet } from './open-sheet.ts';
+import { moved } from './used-problems.ts';
 
 /** Changes of blocks since the file was read, in the order of the file. */
 function editsOf({ loaded, cells }: OpenSheet): readonly Edit[] {
@@ -29,4 +31,16 @@ export function presentSheet(open: OpenSheet): Sheet {
 export function movement(open: OpenSheet): (offset: number) => number {
   const edits = editsOf(open);
   return (offset) => edits.reduce((by, { at, text }) => (at.end <= offset ? by + text.length - (at.end - at.start) : by), 0);
+}
+
+/** A problem of the file outside its blocks where its places are now, those of its mends included. */
+export function movedProblem(problem: Problem, by: (offset: number) => number): Problem {
+  const now = (at: Span) => moved(at, by(at.start));
+  const placed = <T extends { readonly at: Span }>(one: T): T => ({ ...one, at: now(one.at) });
+  return {
+    ...problem,
+    at: now(problem.at),
+    mends: problem.mends.map((mend) => ({ ...mend, edits: mend.edits.map(placed) })),
+    places: problem.places.map((place) => (place.cell === undefined ? placed(place) : place)),
+  };
 }

@@ -81,7 +81,7 @@ const POOLS: readonly (readonly string[])[] = [
     'y = q * 1 V', 'y = slope([1, 2, 3], [1 V, 2 V, x])', 'y = w with w = x', 'y = sum(c.L) / 1 A', 'y = the L of c where n is "2" / 1 A', 'y = h(K) * 1 V', 'y = root of a - x over a from 0 V to 100 V', 'y = x\nx = y', 'm = 3 m\ny = 3 V', 'm = 3 s\ny = 3 V',
   ],
   [
-    'f(a: V) = a * 2', 'f(a: V) = a + x', 'f(a: any) = a + a', 'f(a: V): V = g(a)\ng(b: V) = b', 'f(a: V) = f(a)', 'f(a: V): A = a', 'f(a) = a', 'f = 3 V', 'h(r: any) = r.I / 1 A', 'h(r: any) = r.R / 1 ohm', 'f(a: V) = a + of(K) * 1 ohm\nh(r: any) = of(r) / 1 A', 'f(a: V) = a\n  needs a > 5 V because "small"',
+    'f(a: V) = a * 2', 'f(a: V) = a + x', 'f(a: any) = a + a', 'f(a: V): V = g(a)\ng(b: V) = b', 'f(a: V) = f(a)', 'f(a: V): A = a', 'f(a) = a', 'f = 3 V', 'h(r: any) = r.I / 1 A', 'h(r: any) = r.R / 1 ohm', 'h(r: any) = r.P / 1 W', 'f(a: V) = a + of(K) * 1 ohm\nh(r: any) = of(r) / 1 A', 'f(a: V) = a\n  needs a > 5 V because "small"',
     'f(a: V) = if a > 10.2 V then a else 2 * a', '', 'f(a: V) = (the I of t where I > 4 A and I < 6 A) / 1 A * a',
   ],
   [

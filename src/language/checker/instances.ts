@@ -6,8 +6,8 @@ import type { Display, Instance, Need, NoInstance } from '../checked.ts';
 import { print } from '../print.ts';
 import { nameProblem } from '../problems/names.ts';
 import { typeProblem } from '../problems/types.ts';
-import type { Item } from '../program.ts';
-import { type Type, typeKey } from '../type.ts';
+import type { Item, KnownInstance } from '../program.ts';
+import { type Type, tableBehind, typeKey } from '../type.ts';
 import { topParts, walk } from '../walk.ts';
 import { type Binding, type Context, checkExpression, contextFor, noteTableOf, takeLocal, within } from './context.ts';
 import { declare, displayOfMark } from './declared.ts';
@@ -30,7 +30,7 @@ export function instantiate(
   const open = definition.parameters.some((p) => hasAny(p.type));
   const key = `${types.map(typeKey).join(',')}${uncertain ? '±' : ''}${open ? displays.map(displayKey).join(',') : ''}`;
   const known = item.instances?.get(key);
-  if (known !== undefined) return useKnown(c, known, at);
+  if (known !== undefined && isCurrent(known, types)) return useKnown(c, known.found, at);
   if (c.active.includes(item)) {
     c.problems.push(nameProblem('recursion', at, { names: [...c.active.map((i) => i.label), item.label] }));
     return null;
@@ -50,9 +50,14 @@ export function instantiate(
   const lasting = inner.missing.length === 0 && !('problem' in found && found.problem !== null && isOfChain(found.problem));
   if (lasting) {
     item.instances ??= new Map();
-    item.instances.set(key, found);
+    item.instances.set(key, { found, types, checks: found.reads.map((read) => read.checked) });
   }
   return useKnown(c, found, at);
+}
+
+/** Whether a body would be checked the same again: two sheets may each have a table of one name, and a column may have become another. */
+function isCurrent({ found, types, checks }: KnownInstance, now: readonly Type[]): boolean {
+  return found.reads.every((read, i) => read.checked === checks[i]) && types.every((type, i) => tableBehind(type) === tableBehind(now[i]!));
 }
 
 /** Whether an error is one of how functions call each other, so that it depends on where the chain begins. */
