@@ -2,6 +2,7 @@
 import { ledger } from '../view/ledger.ts';
 import type { CellView } from '../view/model.ts';
 import { element, type ViewNode } from '../view/node.ts';
+import type { Reveal } from '../view/reveal.ts';
 import { STYLE } from '../view/style.ts';
 import { copySentences } from './copy.ts';
 import { mount } from './mount.ts';
@@ -19,12 +20,6 @@ export interface RendererContext {
 export interface OutputItem {
   readonly id: string;
   json(): unknown;
-}
-
-/** A message to the editor: show where this name is defined. */
-export interface Reveal {
-  readonly type: 'reveal';
-  readonly name: string;
 }
 
 export const activate = (context: RendererContext) => {

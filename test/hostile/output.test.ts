@@ -4,7 +4,10 @@ import { comparisonsMarkdown } from '../../src/report/comparison/markdown.ts';
 import { field } from '../../src/report/csv.ts';
 import { auditPage } from '../../src/report/page.ts';
 import { comparedSheet } from '../../src/review/comparisons.ts';
+import { openBatch } from '../../src/run/batch.ts';
 import { evaluateSheet } from '../../src/run/evaluate.ts';
+import { NO_FILES } from '../../src/run/files.ts';
+import { openSheet } from '../../src/run/open-sheet.ts';
 import { fieldText, harmless } from '../../src/sheet/csv-field.ts';
 import { visible } from '../../src/text/visible.ts';
 import { checkMarkdown, checkPage } from '../support/safe-output.ts';
@@ -79,6 +82,31 @@ describe('names like those of objects', () => {
       ['front-matter-key-unknown', 'front-matter-key-unknown'],
     );
     assert.equal(({} as Record<string, unknown>)['x'], undefined);
+  });
+});
+
+describe('heads of a batch like names of objects', () => {
+  const SHEET = '```ampwright\n__proto__ = 3 V   from plate "x"\nconstructor = 2 * __proto__\nshall constructor <= 9 V\n```\n';
+  const heads = (texts: readonly string[]) => texts.map((text, i) => ({ text, at: { start: i, end: i } }));
+
+  it('replace inputs of that name, and are carried along where there is none', () => {
+    const { batch, problems } = openBatch(openSheet(SHEET, NO_FILES), heads(['__proto__ / V', 'toString', 'hasOwnProperty / A']));
+    assert.deepEqual(problems, []);
+    assert.deepEqual([batch!.replaced, batch!.carried], [['__proto__'], ['toString', 'hasOwnProperty / A']]);
+    assert.equal(batch!.heads[0], 'constructor / V');
+    assert.deepEqual(
+      ['4', '5'].map((U) => batch!.run([U, 'x', 'y'])).map(({ cells, verdict }) => [cells[0], verdict]),
+      [
+        [8, 'holds'],
+        [10, 'fails'],
+      ],
+    );
+  });
+
+  it('are refused where the results have that name', () => {
+    const { batch, problems } = openBatch(openSheet(SHEET, NO_FILES), heads(['__proto__ / V', 'constructor']));
+    assert.equal(batch, null);
+    assert.equal(problems.length, 1);
   });
 });
 
