@@ -24,7 +24,7 @@ export const NO_FILES: SheetFiles = { read: () => ({ refused: 'files are out of 
 
 /** A path as a used sheet writes it, from the sheet that uses that one. `null` where it leads out of the workspace by name. */
 export function resolvePath(from: string, path: string): string | null {
-  if (/^([a-z]+:|[\\/])/i.test(path) || path.includes('\\')) return null;
+  if (path !== '' && pathRefusal(path) !== null) return null;
   const parts = from.split('/').slice(0, -1);
   for (const part of path.split('/')) {
     if (part === '' || part === '.') continue;

@@ -16,7 +16,7 @@ function askedFor(text: string): readonly string[] {
 
 const OUT = [
   '/etc/passwd', '//server/share/x', '\\\\server\\share\\x', 'C:/x', 'C:\\x', 'c:x', '..\\..\\x', 'file:///etc/passwd', 'FILE:/etc/passwd', 'https://evil.invalid/x',
-  'javascript:alert(1)', 'data:text/csv,a', 'command:workbench.action.quit', 'vscode://x/y',
+  'javascript:alert(1)', 'data:text/csv,a', 'command:workbench.action.quit', 'vscode://x/y', 'svn+ssh://evil.invalid/x', 'h2:x', '/\\server\\x',
 ]; // biome-ignore format: a list of attacks
 
 describe('a path that leads out', () => {
