@@ -37,11 +37,12 @@ export function liveKernel(sessions: Sessions, extension: string): vscode.Dispos
     recorded,
     controller.onDidChangeSelectedNotebooks(({ notebook, selected }) => {
       if (!selected) return void shown.delete(notebook);
-      shown.set(notebook, shownOutputs(controller, recorded));
+      shown.set(notebook, shownOutputs(notebook, controller, recorded));
       const session = sessions.of(notebook);
       if (session) void show(session);
     }),
     vscode.window.onDidChangeVisibleNotebookEditors(select),
+    vscode.window.onDidChangeNotebookEditorVisibleRanges(({ notebookEditor: { notebook } }) => void shown.get(notebook)?.inView()),
     vscode.workspace.onDidChangeNotebookDocument(({ notebook, cellChanges }) => {
       const cleared = cellChanges.flatMap(({ cell, outputs }) => (outputs?.length === 0 ? [cell] : []));
       if (cleared.length > 0) void shown.get(notebook)?.cleared(cleared);

@@ -29,6 +29,7 @@ export const PAPER = {
 
 /** Variables for every colour; contrast is at least 4.5 to 1 for words and 3 to 1 for drawings. */
 export const COLOURS = `
+@font-face { font-family: "aw-wide-maths"; src: local("DejaVu Math TeX Gyre"), local("DejaVuMathTeXGyre-Regular"); size-adjust: 78%; }
 .aw-ledger, .aw-page {
   --aw-ink: var(--vscode-editor-foreground, #1c2126);
   --aw-quiet: #565f68;
@@ -48,7 +49,7 @@ export const COLOURS = `
   --aw-focus: var(--vscode-focusBorder, #1c4f73);
   --aw-sans: var(--vscode-font-family, "Segoe UI", "Helvetica Neue", "Noto Sans", "Liberation Sans", Arial, sans-serif);
   --aw-mono: var(--vscode-editor-font-family, "Cascadia Mono", "Liberation Mono", "DejaVu Sans Mono", monospace);
-  --aw-maths: "Cambria Math", "STIX Two Math", "STIX Math", "Latin Modern Math", "DejaVu Math TeX Gyre", "Noto Sans Math", math, serif;
+  --aw-maths: "Cambria Math", "STIX Two Math", "STIX Math", "Latin Modern Math", "aw-wide-maths", "Noto Sans Math", math, serif;
 }
 @media (prefers-color-scheme: dark) {
   body:not([class*="vscode-"]) :is(.aw-page, .aw-ledger) {
