@@ -1,16 +1,23 @@
-// The commands, as a list.
+// The commands. Their code is loaded when one of them is called first.
 import * as vscode from 'vscode';
-import { compareWithRevision } from './commands/compare.ts';
-import type { CommandContext, Register } from './commands/context.ts';
-import { exportSheet } from './commands/export.ts';
-import { goToWorst } from './commands/go-to-worst.ts';
-import { newSheet } from './commands/new-sheet.ts';
-import { openReference } from './commands/open-reference.ts';
-import { recordAll } from './commands/record-all.ts';
-import { sign } from './commands/sign.ts';
-
-const COMMANDS: readonly Register[] = [newSheet, goToWorst, compareWithRevision, sign, exportSheet, recordAll, openReference];
+import type { CommandContext } from './commands/context.ts';
+import { commandsAhead } from './commands-ahead.ts';
 
 export function commands(context: CommandContext): vscode.Disposable {
-  return vscode.Disposable.from(...COMMANDS.map((register) => register(context)));
+  let registered: vscode.Disposable;
+  let loading: Promise<void> | null = null;
+  const load = async () => {
+    const { COMMANDS } = await import('./commands/all.ts');
+    registered.dispose();
+    registered = vscode.Disposable.from(...COMMANDS.map((register) => register(context)));
+  };
+  registered = commandsAhead(context.extension, () => {
+    // A file that could not be fetched may come the next time.
+    loading ??= load().catch((error) => {
+      loading = null;
+      throw error;
+    });
+    return loading;
+  });
+  return { dispose: () => registered.dispose() };
 }

@@ -1,5 +1,6 @@
 // What of the extension is there from the editor's start: enough to notice the first sheet, with which the rest is loaded.
 import * as vscode from 'vscode';
+import { commandsAhead } from './commands-ahead.ts';
 import type { Desktop } from './desktop.ts';
 import type * as extension from './extension.ts';
 import { libraryDocuments } from './library-documents.ts';
@@ -43,15 +44,7 @@ export function waitForSheets(context: vscode.ExtensionContext, desktop: Desktop
   const startForText = (document: vscode.TextDocument) => {
     if (isSheetText(document)) void start();
   };
-  const waiting = vscode.Disposable.from(
-    ...commandNames(context).map((name) =>
-      vscode.commands.registerCommand(name, async (...args: unknown[]) => {
-        await start();
-        return vscode.commands.executeCommand(name, ...args);
-      }),
-    ),
-    vscode.workspace.onDidOpenTextDocument(startForText),
-  );
+  const waiting = vscode.Disposable.from(commandsAhead(context, start), vscode.workspace.onDidOpenTextDocument(startForText));
   const serializer: vscode.NotebookSerializer = {
     deserializeNotebook: async (bytes, token) => (await start()).deserializeNotebook(bytes, token),
     serializeNotebook: async (data, token) => (await start()).serializeNotebook(data, token),
@@ -65,10 +58,4 @@ export function waitForSheets(context: vscode.ExtensionContext, desktop: Desktop
   void vscode.commands.executeCommand('setContext', 'ampwright.active', true);
   void vscode.commands.executeCommand('setContext', 'ampwright.canUseGit', desktop !== null);
   vscode.workspace.textDocuments.forEach(startForText);
-}
-
-/** The commands that package.json declares: they are there at once, and carried out when the rest has been loaded. */
-function commandNames({ extension }: vscode.ExtensionContext): readonly string[] {
-  const { contributes } = extension.packageJSON as { contributes: { commands: readonly { command: string }[] } };
-  return contributes.commands.map(({ command }) => command);
 }

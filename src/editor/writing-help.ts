@@ -1,5 +1,6 @@
 // Help in writing, as a list. It is loaded when the first sheet is on the screen, and not waited for.
 import * as vscode from 'vscode';
+import { readAhead } from '../run/library.ts';
 import { completion } from './features/completion.ts';
 import { definitions } from './features/definition.ts';
 import { formatting } from './features/formatting.ts';
@@ -25,5 +26,15 @@ export function writingHelp(pages: Pages, sessions: Sessions): vscode.Disposable
     renames(pages),
     formatting(pages),
     quickFixes(pages),
+    libraryAhead(),
   );
+}
+
+/** Reads the library a sheet at a time, so that the first list of names does not wait for all of it. */
+function libraryAhead(): vscode.Disposable {
+  const between = 100;
+  let timer = setTimeout(function next() {
+    if (readAhead()) timer = setTimeout(next, between);
+  }, between);
+  return { dispose: () => clearTimeout(timer) };
 }

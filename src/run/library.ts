@@ -68,6 +68,13 @@ export function library(): Library {
   return whole;
 }
 
+/** Reads one more sheet of the library, ahead of lists of it; false where all have been read. */
+export function readAhead(): boolean {
+  const number = LIBRARY_SHEETS.findIndex((_, i) => read[i] === undefined);
+  if (number >= 0) libraryModule(number);
+  return number >= 0;
+}
+
 function readWhole(): Library {
   const modules = LIBRARY_SHEETS.map((_, number) => libraryModule(number));
   const names = new Map<string, Definition>();
