@@ -1,7 +1,7 @@
 // A sheet's whole answer from its text.
 
 import type { FunctionDefinition } from '../language/ast.ts';
-import type { Item } from '../language/program.ts';
+import type { Definition, Item } from '../language/program.ts';
 import { type Contribution, contributions } from '../language/uncertainty/combine.ts';
 import { Dual, type Uncertain } from '../language/uncertainty/dual.ts';
 import { digest, type UsedFile } from '../sheet/digest.ts';
@@ -11,6 +11,7 @@ import type { Table } from '../sheet/table.ts';
 import type { Problem } from '../text/problem.ts';
 import { evaluateRaw } from './evaluate-item.ts';
 import { NO_FILES, type SheetFiles } from './files.ts';
+import { libraryDefinition } from './library.ts';
 import { type OpenSheet, openSheet, resultOfItem } from './open-sheet.ts';
 import { movedProblem, movement, presentSheet } from './present-sheet.ts';
 import type { BudgetLine, CellResult, EntryResult, SheetResult } from './result.ts';
@@ -51,11 +52,12 @@ export function resultOf(open: OpenSheet): SheetResult {
   for (const { statements } of cells) {
     for (const s of statements) if (s.kind === 'entry' && !entries.has(s.name)) entries.set(s.name, s);
   }
-  for (const [name, definition] of open.loaded.module.names) if (definition.kind === 'item') items.set(name, definition.item);
+  const { names, used } = open.loaded.module;
+  for (const [name, definition] of names) if (definition.kind === 'item') items.set(name, definition.item);
   return {
     cells,
     entries,
-    functions: functionsOf(open),
+    functionNamed: (name) => functionOf(names.get(name) ?? used.get(name) ?? libraryDefinition(name)),
     budget: (name) => budgetOf(items.get(name)),
     row: (name) => rowCells(items.get(name)?.slot.value, open.loaded.sheet.frontMatter.digits),
     rows: (table, count, wanted) => tableRows(open.loaded.module.tables.get(table), count, wanted, open.loaded.sheet.frontMatter.digits),
@@ -73,15 +75,8 @@ function cellResult(open: OpenSheet, number: number): CellResult {
   return cell.result;
 }
 
-/** The functions of the sheet and of those that it uses. */
-function functionsOf(open: OpenSheet): ReadonlyMap<string, FunctionDefinition> {
-  const functions = new Map<string, FunctionDefinition>();
-  for (const names of [open.loaded.module.used, open.loaded.module.names]) {
-    for (const [name, definition] of names) {
-      if (definition.kind === 'item' && definition.item.statement.kind === 'function') functions.set(name, definition.item.statement);
-    }
-  }
-  return functions;
+function functionOf(definition: Definition | undefined): FunctionDefinition | undefined {
+  return definition?.kind === 'item' && definition.item.statement.kind === 'function' ? definition.item.statement : undefined;
 }
 
 function columnItem(open: OpenSheet, name: string): Item | undefined {

@@ -1,5 +1,4 @@
 // The trade library as modules: a sheet of it is read when a name that it defines is first asked for.
-import type { FunctionDefinition } from '../language/ast.ts';
 import type { Definition, Module } from '../language/program.ts';
 import { LIBRARY_SHEETS } from '../library/index.ts';
 import { readSheet } from '../sheet/read-sheet.ts';
@@ -42,12 +41,6 @@ export function inLibrary(name: string): boolean {
 export function libraryDefinition(name: string): Definition | undefined {
   const number = definingSheet(name);
   return number === undefined ? undefined : libraryModule(number).module.names.get(name);
-}
-
-/** The function of the library that has the name. */
-export function libraryFunction(name: string): FunctionDefinition | undefined {
-  const definition = libraryDefinition(name);
-  return definition?.kind === 'item' && definition.item.statement.kind === 'function' ? definition.item.statement : undefined;
 }
 
 /** The modules that have been read so far. */

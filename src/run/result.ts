@@ -244,8 +244,8 @@ export interface SheetResult {
   readonly cells: readonly CellResult[];
   /** By name; the first definition where there are several. */
   readonly entries: ReadonlyMap<string, EntryResult>;
-  /** The functions that the sheet, or a sheet that it uses, defines. */
-  readonly functions: ReadonlyMap<string, ast.FunctionDefinition>;
+  /** The function that a call of this name means: the sheet's, that of a sheet which it uses, or the library's. */
+  readonly functionNamed: (name: string) => ast.FunctionDefinition | undefined;
   /** The uncertainty budget of an entry, largest first; empty where it is exact. */
   readonly budget: (name: string) => readonly BudgetLine[];
   /** The cells of the row that an entry is, in the order of the columns; empty where it is none. */

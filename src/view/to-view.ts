@@ -1,6 +1,5 @@
 // From the answer of a run to the view model: one row a statement.
 import type { FunctionDefinition } from '../language/ast.ts';
-import { libraryFunction } from '../run/library.ts';
 import type { CellResult, SheetResult, StatementResult } from '../run/result.ts';
 import type { ResultRow } from '../sheet/results-block.ts';
 import { lineMap } from '../text/lines.ts';
@@ -97,7 +96,7 @@ function distinct(rows: readonly RowView[]): RowView[] {
 export function functionsOf(result: SheetResult): Functions {
   const own = new Set<FunctionDefinition>();
   for (const cell of result.cells) for (const of of cell.statements) if (of.kind === 'function') own.add(of.statement);
-  return { named: (name) => result.functions.get(name) ?? libraryFunction(name), own };
+  return { named: result.functionNamed, own };
 }
 
 function namesOf(result: SheetResult): ReadonlySet<string> {

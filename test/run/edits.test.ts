@@ -1,6 +1,7 @@
 // After any sequence of edits the answer is that of a fresh run: values, texts, problems, budgets, readers.
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
+import { print } from '../../src/language/print.ts';
 import { editCell } from '../../src/run/edit-cell.ts';
 import { editSheet } from '../../src/run/edit-sheet.ts';
 import { evaluationOf, type SheetEvaluation } from '../../src/run/evaluate.ts';
@@ -144,12 +145,15 @@ function shown(evaluation: SheetEvaluation): readonly unknown[] {
   }));
 }
 
+/** Names that are functions here or there: of the sheet, of one that it uses, of the library. */
+const FUNCTIONS = ['f', 'g', 'h', 'x', 'common', 'fla_3ph'];
+
 /** What else there is to say of a sheet, with places in its file as it stands now. */
 function rest({ result, problems, sheet, digest }: SheetEvaluation): unknown {
   const usedBy = [...result.entries.keys()].map((name) => [name, result.usedBy(name)]);
   return {
     usedBy,
-    functions: [...result.functions.keys()],
+    functions: FUNCTIONS.map((name) => result.functionNamed(name)).map((of) => of && print(of.body)),
     problems: problems.map(({ problem, at, path }) => JSON.stringify([problem.message, problem.mends, at, path])).sort(),
     text: sheet.text,
     digest,

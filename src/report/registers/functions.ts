@@ -50,11 +50,11 @@ function usedFunctions(result: SheetResult): readonly FunctionDefinition[] {
   return [...found];
 }
 
-function calledIn(statement: Statement, { functions: known }: SheetResult): FunctionDefinition[] {
+function calledIn(statement: Statement, { functionNamed }: SheetResult): FunctionDefinition[] {
   const called = new Set<FunctionDefinition>();
   for (const expression of expressionsOf(statement)) {
     walk(expression, (node) => {
-      const definition = node.kind === 'call' ? known.get(node.callee.name) : undefined;
+      const definition = node.kind === 'call' ? functionNamed(node.callee.name) : undefined;
       if (definition) called.add(definition);
     });
   }
