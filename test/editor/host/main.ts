@@ -40,8 +40,8 @@ async function main(): Promise<number> {
   const browser = await startBrowser();
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'] });
   const page = await context.newPage();
-  const requests = new Set<Request>();
-  page.on('request', (request) => /vscode-resource|\/webview\//.test(request.url()) && requests.add(request));
+  const requests = new Map<Request, number>();
+  page.on('request', (request) => /vscode-resource|\/webview\//.test(request.url()) && requests.set(request, Date.now()));
   page.on('requestfinished', (request) => requests.delete(request));
   page.on('requestfailed', (request) => requests.delete(request));
   const screen: Screen = { page, artifacts, requests };
