@@ -90,6 +90,8 @@ describe('a sheet that is open as text', () => {
     const editor = await vscode.window.showTextDocument(document);
     const place = at(document, 'peak_factor', 2);
     editor.selection = new vscode.Selection(place, place);
+    // The command is there as soon as something gives definitions.
+    await waitFor('its definition is known', async () => (await ask<unknown[]>('DefinitionProvider', document.uri, place)).length > 0);
     await byTitle('Peek Definition');
     await see(target.workbench('.peekview-widget .view-line:has-text("peak_factor")'));
     await screenshot('peek');
